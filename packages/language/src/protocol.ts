@@ -1,6 +1,6 @@
 import type { Assessment } from '@boothwright/fit';
 
-/** What an editor asks the language server beyond the standard protocol. Types and names only: no code, no imports at run time. */
+/** What an editor asks the language server beyond the standard protocol. */
 
 /** Asks for the assessment of one open booth file. Params `AssessmentParams`, result `AssessmentResult | null`. */
 export const assessmentRequest = 'boothwright/assessment';
