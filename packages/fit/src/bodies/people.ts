@@ -1,0 +1,202 @@
+import type { Share } from '../units.js';
+import type { Body, BodyOfSex } from './body.js';
+import type { DimensionName } from './dimensions.js';
+import { normalCdf, normalQuantile } from './normal.js';
+
+/**
+ * A body as people: a fixed set of equally likely persons per sex, drawn so evenly that a share counted over them is
+ * within half a percentage point of the exact one. The same body gives the same people, always.
+ */
+export interface People {
+  readonly count: number;
+  /** How much each person counts; they add up to 1. */
+  readonly weights: Float64Array;
+  /** One dimension of every person: millimetres, weight in kilograms. */
+  column(dimension: DimensionName): Float64Array;
+  /**
+   * P(low ≤ dimension ≤ high) for one person, everything that was drawn before the dimension's own residual held fast;
+   * 0 or 1 where nothing is left open.
+   */
+  probability(dimension: DimensionName, person: number, low: number, high: number): Share;
+}
+
+/** Persons per sex. Sampling error of a share: see people.test.ts, which holds it against far larger samples. */
+export const PERSONS_PER_SEX = 4096;
+
+export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
+  const certain = body.sexes.every((part) => Object.values(part.loadings).every(isSettled));
+  const each = certain ? 1 : personsPerSex;
+  const count = each * body.sexes.length;
+  const weights = new Float64Array(count);
+  body.sexes.forEach((part, index) => weights.fill(part.weight / each, index * each, (index + 1) * each));
+  const columns = new Map<DimensionName, Float64Array>();
+  const residuals = body.sexes.map((part) => new Residuals(part, each));
+
+  return {
+    count,
+    weights,
+    column(dimension) {
+      const existing = columns.get(dimension);
+      if (existing) return existing;
+      const column = new Float64Array(count);
+      body.sexes.forEach((part, index) => {
+        residuals[index]!.fill(column.subarray(index * each, (index + 1) * each), dimension);
+      });
+      columns.set(dimension, column);
+      return column;
+    },
+    probability(dimension, person, low, high) {
+      const sex = Math.floor(person / each);
+      const part = body.sexes[sex]!;
+      const own = part.own[dimension];
+      const loading = own === undefined ? 0 : part.loadings[dimension][own]!;
+      const value = this.column(dimension)[person]!;
+      if (own === undefined || loading === 0) return value >= low && value <= high ? 1 : 0;
+      const base = value - loading * residuals[sex]!.get(own)[person % each]!;
+      const skewness = part.skewness[own]!;
+      return residualCdf((high - base) / loading, skewness) - residualCdf((low - base) / loading, skewness);
+    },
+  };
+}
+
+/** P(residual ≤ x) for a residual of the given skewness. */
+function residualCdf(x: number, skewness: number): Share {
+  if (x === Infinity) return 1;
+  if (x === -Infinity) return 0;
+  if (skewness === 0) return normalCdf(x);
+  const { linear, quadratic } = skewedShape(skewness);
+  const discriminant = linear * linear + 4 * quadratic * (quadratic + x);
+  if (discriminant <= 0) return quadratic > 0 ? 0 : 1;
+  return normalCdf((Math.sqrt(discriminant) - linear) / (2 * quadratic));
+}
+
+/** The share of people for whom `holds` is true. */
+export function shareOf(people: People, holds: (person: number) => boolean): Share {
+  let share = 0;
+  for (let person = 0; person < people.count; person++) if (holds(person)) share += people.weights[person]!;
+  return Math.min(1, share);
+}
+
+/** The value that a share `p` of people stays below, in one column. */
+export function quantileOf(people: People, column: Float64Array, p: Share): number {
+  const order = Array.from(column.keys()).sort((a, b) => column[a]! - column[b]!);
+  let share = 0;
+  for (const person of order) {
+    share += people.weights[person]!;
+    if (share >= p - 1e-12) return column[person]!;
+  }
+  return column[order[order.length - 1]!]!;
+}
+
+function isSettled(loadings: readonly number[]): boolean {
+  return loadings.every((loading) => loading === 0);
+}
+
+/** The independent residuals of one sex's persons, made when they are first asked for. */
+class Residuals {
+  private readonly made = new Map<number, Float64Array>();
+
+  constructor(
+    private readonly part: BodyOfSex,
+    private readonly count: number,
+  ) {}
+
+  fill(target: Float64Array, dimension: DimensionName): void {
+    target.fill(this.part.mean[dimension]);
+    this.part.loadings[dimension].forEach((loading, index) => {
+      if (loading === 0) return;
+      const residual = this.get(index);
+      for (let person = 0; person < this.count; person++) target[person]! += loading * residual[person]!;
+    });
+  }
+
+  get(index: number): Float64Array {
+    const existing = this.made.get(index);
+    if (existing) return existing;
+    const range = index === 0 ? this.part.firstResidual : undefined;
+    const skewness = range ? 0 : this.part.skewness[index]!;
+    const residual = sharedResidual(index, this.count, skewness, range);
+    this.made.set(index, residual);
+    return residual;
+  }
+}
+
+const standardResiduals = new Map<string, Float64Array>();
+
+/** Residuals without a range depend on nothing but position and skewness: the plain ones are made once. */
+function sharedResidual(
+  index: number,
+  count: number,
+  skewness: number,
+  range: { readonly min: number; readonly max: number } | undefined,
+): Float64Array {
+  const plain = standardResidual(index, count);
+  if (range) return truncate(index, count, range);
+  if (skewness === 0) return plain;
+  const { linear, quadratic } = skewedShape(skewness);
+  return plain.map((z) => linear * z + quadratic * (z * z - 1));
+}
+
+function standardResidual(index: number, count: number): Float64Array {
+  const key = `${index}/${count}`;
+  let residual = standardResiduals.get(key);
+  if (!residual) {
+    residual = evenPoints(index, count).map(normalQuantile);
+    standardResiduals.set(key, residual);
+  }
+  return residual;
+}
+
+function truncate(index: number, count: number, range: { readonly min: number; readonly max: number }): Float64Array {
+  const low = normalCdf(range.min);
+  const high = normalCdf(range.max);
+  return evenPoints(index, count).map((p) => {
+    const z = normalQuantile(Math.min(1 - 1e-16, Math.max(1e-300, low + p * (high - low))));
+    return Math.max(range.min, Math.min(range.max, z));
+  });
+}
+
+/**
+ * Coefficients of linear·z + quadratic·(z² − 1) with mean 0, variance 1 and the skewness wanted (Fleishman's power
+ * method without its cubic term, Psychometrika 43, 1978).
+ */
+function skewedShape(skewness: number): { readonly linear: number; readonly quadratic: number } {
+  const known = shapes.get(skewness);
+  if (known) return known;
+  let quadratic = skewness / 6;
+  for (let round = 0; round < 30; round++) {
+    const linearSquare = 1 - 2 * quadratic * quadratic;
+    const error = 6 * linearSquare * quadratic + 8 * quadratic ** 3 - skewness;
+    quadratic -= error / (6 - 12 * quadratic * quadratic);
+  }
+  const shape = { linear: Math.sqrt(1 - 2 * quadratic * quadratic), quadratic };
+  if (shapes.size > 1000) shapes.clear();
+  shapes.set(skewness, shape);
+  return shape;
+}
+
+const shapes = new Map<number, { readonly linear: number; readonly quadratic: number }>();
+
+/**
+ * Coordinate `index` of the Hammersley set in (0, 1): equal steps in the first, radical inverses in the prime bases for
+ * the others (J. M. Hammersley 1960; J. H. Halton 1960).
+ */
+function evenPoints(index: number, count: number): Float64Array {
+  return Float64Array.from({ length: count }, (_, point) => {
+    const position = index === 0 ? point / count : radicalInverse(point, PRIMES[index - 1]!);
+    return Math.min(1 - 0.25 / count, position + 0.5 / count);
+  });
+}
+
+/** The digits of a whole number in a base, mirrored at the point. */
+function radicalInverse(value: number, base: number): number {
+  let scale = 1;
+  let mirrored = 0;
+  for (let rest = value; rest > 0; rest = Math.floor(rest / base)) {
+    scale /= base;
+    mirrored += scale * (rest % base);
+  }
+  return mirrored;
+}
+
+const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53, 59, 61, 67, 71];

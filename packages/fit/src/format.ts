@@ -1,0 +1,84 @@
+import { FOOT, INCH, type Degrees, type DisplayUnit, type Millimetres, type Share } from './units.js';
+
+/** Inches are shown to the nearest eighth: finer than a tape is read, coarser than noise. */
+const INCH_STEPS = 8;
+
+/** A length as people of that unit write it: `41 1/4 in`, `5 ft 10 1/2 in`, `1048 mm`, `104.8 cm`, `1.05 m`. */
+export function formatLength(length: Millimetres, unit: DisplayUnit): string {
+  if (!Number.isFinite(length)) return '?';
+  switch (unit) {
+    case 'in':
+      return `${inches(length)} in`;
+    case 'ft':
+      return feetAndInches(length);
+    case 'mm':
+      return `${signed(Math.round(length))} mm`;
+    case 'cm':
+      return `${signed(Number((length / 10).toFixed(1)))} cm`;
+    case 'm':
+      return `${length < 0 ? '−' : ''}${Math.abs(length / 1000).toFixed(2)} m`;
+  }
+}
+
+/** A length as it would be typed into a booth file, in the file's unit: `41 1/4in`, `1048mm`. */
+export function typeLength(length: Millimetres, unit: DisplayUnit): string {
+  if (unit === 'in' || unit === 'ft') return `${inches(length)}in`;
+  if (unit === 'mm') return `${Math.round(length)}mm`;
+  return `${Number((length / 10).toFixed(1))}cm`;
+}
+
+/** The steps in which people buy and cut, in their unit: a quarter inch or 5 mm. */
+export function buyingStep(unit: DisplayUnit): Millimetres {
+  return unit === 'in' || unit === 'ft' ? INCH / 4 : 5;
+}
+
+export function formatAngle(angle: Degrees): string {
+  return `${signed(Math.round(angle))}°`;
+}
+
+/** A share in words that do not pretend to be more exact than a body model is. */
+export function formatShare(share: Share): string {
+  if (share >= 0.995) return 'nearly all';
+  if (share <= 0.005) return 'almost nobody';
+  if (share >= 0.95 || share <= 0.05) return `about ${Math.round(share * 100)} in 100`;
+  return `about ${Math.round(share * 10)} in 10`;
+}
+
+/** 'Noor', 'Noor and Tobias', 'Noor, Tobias and Priya'. */
+export function listOf(names: readonly string[], conjunction = 'and'): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} ${conjunction} ${names[names.length - 1]!}`;
+}
+
+function inches(length: Millimetres): string {
+  const eighths = Math.round((Math.abs(length) / INCH) * INCH_STEPS);
+  const sign = length < 0 && eighths > 0 ? '−' : '';
+  return sign + mixedNumber(eighths);
+}
+
+function feetAndInches(length: Millimetres): string {
+  const eighths = Math.round((Math.abs(length) / INCH) * INCH_STEPS);
+  const perFoot = (FOOT / INCH) * INCH_STEPS;
+  const feet = Math.floor(eighths / perFoot);
+  const rest = eighths % perFoot;
+  const sign = length < 0 && eighths > 0 ? '−' : '';
+  if (feet === 0) return `${sign}${mixedNumber(rest)} in`;
+  return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${mixedNumber(rest)} in`;
+}
+
+/** Eighths as a whole number and a reduced fraction. */
+function mixedNumber(eighths: number): string {
+  const whole = Math.floor(eighths / INCH_STEPS);
+  let top = eighths % INCH_STEPS;
+  let bottom = INCH_STEPS;
+  if (top === 0) return `${whole}`;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
+}
+
+function signed(value: number): string {
+  return value < 0 ? `−${Math.abs(value)}` : `${Math.abs(value)}`;
+}
