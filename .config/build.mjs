@@ -1,0 +1,82 @@
+// Bundles the extension, the language server and the command line.
+//   node .config/build.mjs [--production] [--watch]
+import { existsSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import path from 'node:path';
+import esbuild from 'esbuild';
+
+const root = path.resolve(import.meta.dirname ?? path.dirname(new URL(import.meta.url).pathname), '..');
+const production = process.argv.includes('--production');
+const watch = process.argv.includes('--watch');
+
+const node = { platform: 'node', format: 'cjs', target: 'node20' };
+const browser = { platform: 'browser', target: 'es2022', define: { global: 'globalThis' } };
+
+const bundles = [
+  {
+    ...node,
+    entry: 'packages/extension/src/extension.ts',
+    out: 'packages/extension/dist/extension.cjs',
+    external: ['vscode'],
+  },
+  {
+    ...browser,
+    format: 'cjs',
+    entry: 'packages/extension/src/extension.web.ts',
+    out: 'packages/extension/dist/extension.web.js',
+    external: ['vscode'],
+  },
+  { ...node, entry: 'packages/language/src/node/main.ts', out: 'packages/extension/dist/server.cjs' },
+  {
+    ...browser,
+    format: 'iife',
+    entry: 'packages/language/src/browser/main.ts',
+    out: 'packages/extension/dist/server.web.js',
+  },
+  {
+    ...node,
+    entry: 'packages/cli/src/main.ts',
+    out: 'packages/cli/dist/boothwright.cjs',
+    banner: { js: '#!/usr/bin/env node' },
+  },
+];
+
+const present = bundles.filter(({ entry }) => existsSync(path.join(root, entry)));
+for (const { entry } of bundles.filter((bundle) => !present.includes(bundle)))
+  console.warn(`Not built: ${entry} does not exist yet.`);
+
+if (!watch)
+  await Promise.all(
+    ['packages/extension/dist', 'packages/cli/dist'].map((folder) =>
+      rm(path.join(root, folder), { recursive: true, force: true }),
+    ),
+  );
+
+const contexts = await Promise.all(
+  present.map(({ entry, out, ...options }) =>
+    esbuild.context({
+      ...options,
+      absWorkingDir: root,
+      entryPoints: [entry],
+      outfile: out,
+      bundle: true,
+      mainFields: ['module', 'main'],
+      minify: production,
+      sourcemap: production ? false : 'linked',
+      legalComments: 'none',
+      logLevel: 'warning',
+    }),
+  ),
+);
+
+if (watch) {
+  await Promise.all(contexts.map((context) => context.watch()));
+  console.log('[watch] build finished, watching for changes');
+} else {
+  try {
+    await Promise.all(contexts.map((context) => context.rebuild()));
+  } catch {
+    process.exitCode = 1;
+  }
+  await Promise.all(contexts.map((context) => context.dispose()));
+}

@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+/** Everything but the editor suite, which needs an editor: see vitest.editor.config.ts. */
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/editor/**', '**/node_modules/**', '**/dist/**'],
+    passWithNoTests: false,
+  },
+});

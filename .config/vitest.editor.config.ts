@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+/** The packaged extension in a real editor. One editor at a time: the files run one after another. */
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['tests/editor/**/*.test.ts'],
+    globalSetup: ['tests/editor/harness/setup.ts'],
+    fileParallelism: false,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
