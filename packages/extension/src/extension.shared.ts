@@ -1,0 +1,62 @@
+import { commands, type ExtensionContext, languages, LanguageStatusSeverity, window } from 'vscode';
+import {
+  type BaseLanguageClient,
+  type LanguageClientOptions,
+  RevealOutputChannelOn,
+  State,
+} from 'vscode-languageclient';
+
+export const clientId = 'boothwright';
+export const clientName = 'Boothwright';
+const selector = [{ language: 'booth' }];
+
+export interface Running {
+  stop(): Promise<void>;
+}
+
+/** What both hosts share: the client, its state in the language status, and the commands. */
+export async function start(
+  context: ExtensionContext,
+  createClient: (options: LanguageClientOptions) => BaseLanguageClient,
+): Promise<Running> {
+  const log = window.createOutputChannel(clientName, { log: true });
+  const client = createClient({
+    documentSelector: selector,
+    outputChannel: log,
+    revealOutputChannelOn: RevealOutputChannelOn.Never,
+  });
+  context.subscriptions.push(
+    log,
+    showState(client),
+    commands.registerCommand('boothwright.restartServer', () => restart(client)),
+    commands.registerCommand('boothwright.showLog', () => log.show()),
+  );
+  await commands.executeCommand('setContext', 'boothwright.running', true);
+  await client.start();
+  return { stop: () => client.stop() };
+}
+
+async function restart(client: BaseLanguageClient): Promise<void> {
+  if (client.needsStop()) await client.stop();
+  await client.start();
+}
+
+function showState(client: BaseLanguageClient) {
+  const item = languages.createLanguageStatusItem('boothwright.server', selector);
+  item.name = clientName;
+  item.command = { command: 'boothwright.showLog', title: 'Show log' };
+  const show = (state: State) => {
+    item.busy = state === State.Starting;
+    item.text =
+      state === State.Running ? 'Boothwright is ready' : item.busy ? 'Boothwright starts' : 'Boothwright has stopped';
+    item.severity = state === State.Stopped ? LanguageStatusSeverity.Error : LanguageStatusSeverity.Information;
+  };
+  show(State.Starting);
+  const listening = client.onDidChangeState(({ newState }) => show(newState));
+  return {
+    dispose: () => {
+      listening.dispose();
+      item.dispose();
+    },
+  };
+}

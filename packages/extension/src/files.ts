@@ -1,0 +1,35 @@
+import { FileSystemError, type Uri, window, workspace } from 'vscode';
+
+/**
+ * Writes a text, whole or not at all. Asks first if the file exists and `isOurs` does not know its text.
+ * Returns false if the person declines.
+ */
+export async function writeSafely(target: Uri, text: string, isOurs: (existing: string) => boolean): Promise<boolean> {
+  const existing = await read(target);
+  if (existing !== undefined && !isOurs(existing) && !(await mayReplace(target))) return false;
+  const draft = target.with({ path: `${target.path}.${Date.now().toString(36)}.tmp` });
+  try {
+    await workspace.fs.writeFile(draft, new TextEncoder().encode(text));
+    await workspace.fs.rename(draft, target, { overwrite: true });
+  } catch (error) {
+    await workspace.fs.delete(draft).then(undefined, () => undefined);
+    throw error;
+  }
+  return true;
+}
+
+async function read(file: Uri): Promise<string | undefined> {
+  try {
+    return new TextDecoder().decode(await workspace.fs.readFile(file));
+  } catch (error) {
+    if (error instanceof FileSystemError && error.code === 'FileNotFound') return undefined;
+    throw error;
+  }
+}
+
+async function mayReplace(file: Uri): Promise<boolean> {
+  const name = file.path.slice(file.path.lastIndexOf('/') + 1);
+  const replace = 'Replace';
+  const detail = 'Boothwright did not write this file. What it holds will be lost.';
+  return (await window.showWarningMessage(`Replace ${name}?`, { modal: true, detail }, replace)) === replace;
+}
