@@ -1,0 +1,2 @@
+export { renderReport, type ReportOptions } from './report.js';
+export { isReport } from './marker.js';

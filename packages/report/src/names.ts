@@ -1,0 +1,57 @@
+import type { Assessment } from '@boothwright/fit';
+
+/** Properties whose strings are words of the language or names of figures, never of a person. */
+const vocabulary = new Set([
+  'check',
+  'dimension',
+  'from',
+  'kind',
+  'limits',
+  'line',
+  'over',
+  'posture',
+  'show',
+  'source',
+  'strength',
+  'unit',
+  'value',
+  'verdict',
+]);
+
+/**
+ * The same assessment with 'Person A', 'Person B' … in place of the operators' names, wherever they are written: also in
+ * messages, remedies and reasons. Crowds keep their names.
+ */
+export function withLetters(assessment: Assessment): Assessment {
+  const letters = new Map(assessment.booth.operators.map(({ name }, index) => [name, `Person ${letter(index)}`]));
+  if (letters.size === 0) return assessment;
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}_])(?:${alternatives([...letters.keys()])})(?![\\p{L}\\p{N}_])`, 'gu');
+  const rename = (text: string) => text.replace(pattern, (name) => letters.get(name) ?? name);
+  return mapStrings(assessment, rename) as Assessment;
+}
+
+/** Longest first: a name that starts with another name is still found whole. */
+function alternatives(names: readonly string[]): string {
+  return [...names]
+    .sort((a, b) => b.length - a.length)
+    .map((name) => name.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&'))
+    .join('|');
+}
+
+function mapStrings(value: unknown, change: (text: string) => string): unknown {
+  if (typeof value === 'string') return change(value);
+  if (Array.isArray(value)) return value.map((item) => mapStrings(item, change));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([key, item]) => [
+      key,
+      vocabulary.has(key) && typeof item === 'string' ? item : mapStrings(item, change),
+    ]),
+  );
+}
+
+/** A to Z, then AA, AB … */
+function letter(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letter(Math.floor(index / 26) - 1) + last;
+}

@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import { isReport, renderReport, type ReportOptions } from './index.js';
+import { larkfield, larkfieldFindings } from './testing/larkfield.js';
+
+const options: ReportOptions = { generatedBy: 'Boothwright 0.1.0', date: '4 May 2026', names: 'full' };
+
+describe('the fit report', () => {
+  const html = renderReport(larkfield, options);
+
+  it('writes out every finding once, and only once', () => {
+    for (const { message } of larkfieldFindings) {
+      expect(html.split(escaped(message)), message).toHaveLength(2);
+    }
+  });
+
+  it('shows terms, sources, remedies, reasons and what to add', () => {
+    for (const finding of larkfieldFindings) {
+      expect(html).toContain(escaped(finding.source));
+      if (finding.terms) expect(html).toContain(escaped(finding.terms));
+      if (finding.accepted) expect(html).toContain(`Accepted because: ${escaped(finding.accepted)}`);
+      if (finding.missing) expect(html).toContain(escaped(`${finding.missing.property} ${finding.missing.example}`));
+      if (finding.accepted === undefined) {
+        for (const { title } of finding.remedies) expect(html).toContain(escaped(title));
+      }
+    }
+  });
+
+  it('answers first', () => {
+    const answer = html.slice(html.indexOf('Does it fit?'), html.indexOf('What was asked'));
+    expect(answer).toContain('Not yet.');
+    expect(answer).toContain('Of 10 results, 2 fail, 2 are marginal, 2 lack a figure and 4 pass.');
+    expect(answer).toContain('it does not suit Noor sitting at Sound');
+    expect(answer).toContain('1 finding is accepted on purpose');
+  });
+
+  it('says yes only when nothing is open', () => {
+    const passing = larkfieldFindings.filter(({ verdict }) => verdict === 'pass');
+    const answer = (findings: typeof passing) => renderReport({ ...larkfield, findings, workstations: [] }, options);
+    expect(answer(passing)).toContain('Yes, on paper.');
+    expect(answer([])).toContain('Nothing was checked.');
+    expect(answer(larkfieldFindings.filter(({ verdict }) => verdict !== 'fail'))).toContain('Nearly.');
+    expect(answer(larkfieldFindings.filter(({ verdict }) => verdict === 'unknown'))).toContain('Yes, as far as can be said.');
+  });
+
+  it('marks weak sources', () => {
+    expect(html).toMatch(/CCOHS, Working in a sitting position<span class="weak"> \(weak\)/);
+    expect(html).toMatch(/Grandjean 1988, from memory<span class="weak"> \(from memory\)/);
+  });
+
+  it('lists the defaults that nobody said', () => {
+    const section = html.slice(html.indexOf('Assumptions and defaults'), html.indexOf('Body figures</h2>'));
+    expect(section).toMatch(/Slump<\/th><td>1 5\/8 in<\/td><td>the booth/);
+    expect(section).toMatch(/Tilt<\/th><td>0°<\/td><td>Cues, Lyrics/);
+    expect(section).toContain('shoe 1 in');
+  });
+
+  it('tells measured from predicted figures', () => {
+    expect(html).toMatch(/<b>10 1\/2 in<\/b><span class="of">measured/);
+    expect(html).toMatch(/8 7\/8 in<span class="of">7 3\/8 in to 10 1\/2 in/);
+  });
+
+  it('needs nothing from elsewhere, runs nothing, and promises nothing', () => {
+    expect(html).not.toMatch(/<script|<link|<img|<iframe|\son\w+=|https?:|url\(|@import/i);
+    expect(html).not.toMatch(/complian/i);
+    expect(html).toContain('Your local building or fire official');
+    expect(html).not.toMatch(/NaN|undefined|Infinity|\[object/);
+  });
+
+  it('is known again as ours by its first kilobyte', () => {
+    expect(isReport(html)).toBe(true);
+    expect(isReport('<html><title>Boothwright</title>')).toBe(false);
+    expect(isReport(' '.repeat(1024) + html)).toBe(false);
+  });
+
+  it('has headings in order and names its tables', () => {
+    const levels = [...html.matchAll(/<h(\d)/g)].map(([, level]) => Number(level));
+    expect(levels[0]).toBe(1);
+    levels.slice(1).forEach((level, index) => expect(level - levels[index]!).toBeLessThanOrEqual(1));
+    expect(html.match(/<table/g)!.length).toBe(html.match(/<caption>[^<]/g)!.length);
+    expect(html).toMatch(/<html lang="en">/);
+    expect(html).not.toMatch(/<th(?![^>]*scope=)[^e][^>]*>/);
+  });
+});
+
+describe('names by letters', () => {
+  const html = renderReport(larkfield, { ...options, names: 'letters' });
+
+  it('shows no operator by name, and the crowd by its own', () => {
+    expect(html).not.toMatch(/Noor|Tobias|Priya/);
+    expect(html).toContain('Lower desk Right to 37 1/4 in: suits Person A');
+    expect(html).toContain('Volunteers');
+  });
+
+  it('takes a name that starts with another for itself, and leaves longer words alone', () => {
+    const [first, second] = larkfield.booth.operators;
+    const booth = { ...larkfield.booth, operators: [{ ...first!, name: 'Al' }, { ...second!, name: 'Al-Two' }] };
+    const findings = [{ ...larkfieldFindings[0]!, message: "Al-Two's ring is Also good for Al." }];
+    const shown = renderReport({ ...larkfield, booth, findings }, { ...options, names: 'letters' });
+    expect(shown).toContain("Person B's ring is Also good for Person A.");
+  });
+});
+
+describe('text from a booth file', () => {
+  it('never becomes markup', () => {
+    const hostile = fc.oneof(
+      fc.constantFrom('</script><img src=x onerror=alert(1)>', '</style><script>', '"><svg onload=x>', '<!--', '&lt;b&gt;'),
+      fc.string({ unit: fc.constantFrom('<', '>', '"', "'", '&', '/', '=', 'a', ' ') }),
+    );
+    const tags = (html: string) => html.match(/<[a-z!/][^>]*>/gi)!.join('\n');
+    const expected = tags(renderReport(withText('plain'), options));
+    fc.assert(
+      fc.property(hostile, (text) => {
+        expect(tags(renderReport(withText(`x${text}x`), options))).toBe(expected);
+      }),
+    );
+  });
+});
+
+/** The fixture with one text in every place where a file's author can write. */
+function withText(text: string): typeof larkfield {
+  const { booth } = larkfield;
+  const rename = (named: { name: string }) => ({ ...named, name: text });
+  return {
+    ...larkfield,
+    booth: {
+      ...booth,
+      name: text,
+      operators: booth.operators.map((operator) => ({ ...operator, name: text })),
+      workstations: booth.workstations.map((station) => ({ ...station, name: text, people: [{ ...station.people[0]!, name: text }] })),
+      desks: booth.desks.map((desk) => ({ ...desk, ...rename(desk) })),
+    },
+    findings: [larkfieldFindings[1]!, larkfieldFindings[5]!, larkfieldFindings[9]!].map((finding) => ({
+      ...finding,
+      subject: { ...finding.subject, name: text },
+      operator: text,
+      message: text,
+      terms: text,
+      source: text,
+      caution: text,
+      assumptions: [text],
+      remedies: finding.remedies.slice(0, 1).map((remedy) => ({ ...remedy, title: text })),
+      accepted: finding.accepted && text,
+      missing: finding.missing && { ...finding.missing, of: text, example: text },
+    })),
+    workstations: larkfield.workstations.map((station) => ({
+      ...station,
+      name: text,
+      served: [{ ...station.served[0]!, who: text }],
+    })),
+    walkways: larkfield.walkways.map((walkway) => ({ ...walkway, name: text, terms: text })),
+    operators: larkfield.operators.map((operator) => ({ ...operator, name: text })),
+  };
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
+}

@@ -1,0 +1,73 @@
+import type { Assessment } from '@boothwright/fit';
+import { render } from 'preact-render-to-string';
+import { arrange } from './arrange.js';
+import { withLetters } from './names.js';
+import { VerdictShapes } from './parts/verdict.js';
+import { AcceptedFindings } from './sections/accepted.js';
+import { Answer } from './sections/answer.js';
+import { Asked } from './sections/asked.js';
+import { Assumptions } from './sections/assumptions.js';
+import { BodyFigures } from './sections/bodies.js';
+import { Cautions } from './sections/cautions.js';
+import { Changes } from './sections/changes.js';
+import { OtherFindings, Skirts, Walkways } from './sections/pieces.js';
+import { Sources } from './sections/sources.js';
+import { Workstations } from './sections/stations.js';
+import { Unsaid } from './sections/unsaid.js';
+import { styles } from './styles.js';
+import { unitsOf } from './words.js';
+
+export interface ReportOptions {
+  /** The product and its version, as in 'Boothwright 0.1.0'. By its first word a report is known again as ours. */
+  readonly generatedBy: `Boothwright ${string}`;
+  /** The day to print on the report, as it should be read. The report has no clock of its own. */
+  readonly date?: string;
+  /** 'letters' puts 'Person A', 'Person B' … in place of the operators' names. */
+  readonly names: 'full' | 'letters';
+}
+
+/** The fit report of an assessment: one HTML file that stands alone, without script and without anything to fetch. */
+export function renderReport(assessment: Assessment, options: ReportOptions): string {
+  const shown = options.names === 'letters' ? withLetters(assessment) : assessment;
+  return `<!doctype html>\n${render(<Report assessment={shown} options={options} />)}\n`;
+}
+
+function Report({ assessment, options }: { assessment: Assessment; options: ReportOptions }) {
+  const { booth, findings } = assessment;
+  const units = unitsOf(booth.show);
+  const arrangement = arrange(assessment);
+  return (
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="generator" content={options.generatedBy} />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>{`${booth.name}: fit report`}</title>
+        <style dangerouslySetInnerHTML={{ __html: styles }} />
+      </head>
+      <body>
+        <VerdictShapes />
+        <main>
+          <header>
+            <p class="kind">Fit report</p>
+            <h1>{booth.name}</h1>
+            <p class="made">{[options.date, `made with ${options.generatedBy}`].filter(Boolean).join(' · ')}</p>
+          </header>
+          <Answer assessment={assessment} />
+          <Asked booth={booth} units={units} />
+          <Workstations assessment={assessment} arrangement={arrangement} />
+          <Changes findings={findings} />
+          <Walkways assessment={assessment} findings={arrangement.walkways} units={units} />
+          <Skirts findings={arrangement.skirts} />
+          <OtherFindings findings={arrangement.others} />
+          <AcceptedFindings findings={arrangement.accepted} />
+          <Unsaid findings={arrangement.unsaid} />
+          <Assumptions booth={booth} findings={findings} units={units} />
+          <BodyFigures operators={assessment.operators} units={units} />
+          <Sources findings={findings} />
+          <Cautions findings={findings} />
+        </main>
+      </body>
+    </html>
+  );
+}

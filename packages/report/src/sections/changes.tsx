@@ -1,0 +1,47 @@
+import type { Finding, Remedy } from '@boothwright/fit';
+import { titleOf } from '../titles.js';
+import { bySeverity, personOf, subjectOf } from '../words.js';
+
+/** The computed changes, each once, with what it is for. */
+export function Changes({ findings }: { findings: readonly Finding[] }) {
+  const changes = changesOf(findings);
+  if (changes.length === 0) return null;
+  return (
+    <section>
+      <h2>What to change</h2>
+      <p>Choose; not all are needed. After a change, make the report again: one change may undo another.</p>
+      <ul class="changes">
+        {changes.map(({ remedy, cures }) => (
+          <li>
+            <strong>{remedy.title}</strong>
+            <span class="of">
+              For {cures.map(describe).join('; ')}.{!remedy.safe && ' It may make another result worse.'}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface Change {
+  readonly remedy: Remedy;
+  readonly cures: Finding[];
+}
+
+function changesOf(findings: readonly Finding[]): readonly Change[] {
+  const changes = new Map<string, Change>();
+  const open = findings.filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined).sort(bySeverity);
+  for (const finding of open) {
+    for (const remedy of finding.remedies) {
+      const change = changes.get(remedy.title);
+      if (change) change.cures.push(finding);
+      else changes.set(remedy.title, { remedy, cures: [finding] });
+    }
+  }
+  return [...changes.values()];
+}
+
+function describe(finding: Finding): string {
+  return `${titleOf(finding.check).toLowerCase()}, ${personOf(finding) || subjectOf(finding)}`;
+}

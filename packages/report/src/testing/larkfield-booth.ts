@@ -1,0 +1,171 @@
+import { FOOT, INCH, type Booth } from '@boothwright/fit';
+import { assumed, at, exactly, named, said } from './given.js';
+
+/** An invented hall: two desks at the back, three people and a crowd, one walkway, one rack, one skirt. */
+export const larkfieldBooth: Booth = {
+  name: 'Larkfield Hall',
+  origin: at(0, 6, 16),
+  show: 'in',
+  limits: 'us',
+  shoe: assumed(25),
+  slump: assumed(40),
+  overrides: [],
+  accepted: [{ check: 'skirt-drop', subject: 'Front', reason: 'hemmed on site', origin: at(47, 2, 34) }],
+  room: {
+    origin: at(5, 0),
+    width: said(40 * FOOT),
+    depth: said(66 * FOOT),
+    height: said(14 * FOOT),
+    occupants: said(180),
+    sprinklers: false,
+    voiceAlarm: false,
+    stage: { origin: at(8, 2), edge: said(55 * FOOT), height: said(36 * INCH) },
+    seating: { origin: at(9, 2), first: said(3 * FOOT), standing: true },
+    doors: [],
+    columns: [],
+    wheelchairSpaces: [],
+    watchers: [],
+  },
+  operators: [
+    { ...named('Noor', at(12, 9)), measured: { stature: said(63 * INCH) }, statureIsReported: true },
+    {
+      ...named('Tobias', at(13, 9, 6)),
+      measured: { stature: said(73 * INCH), sittingElbowHeight: said(10.5 * INCH) },
+      statureIsReported: false,
+    },
+    {
+      ...named('Priya', at(14, 9, 5)),
+      sex: said('female' as const),
+      measured: { stature: said(1670) },
+      statureIsReported: false,
+    },
+  ],
+  crowds: [{ ...named('Volunteers', at(15, 6, 10)), women: said(0.55), cover: said(0.9) }],
+  desks: [
+    {
+      ...named('Left', at(17, 5)),
+      width: said(66 * INCH),
+      depth: said(27 * INCH),
+      height: exactly(40 * INCH),
+      top: said(INCH),
+      hanging: [],
+      closed: false,
+    },
+    {
+      ...named('Right', at(18, 5, 5)),
+      width: said(48 * INCH),
+      depth: said(27 * INCH),
+      height: exactly(40 * INCH),
+      top: assumed(INCH),
+      hanging: [{ kind: 'tray', origin: at(19, 4), drop: said(4 * INCH), fromEdge: said(17 * INCH) }],
+      closed: false,
+    },
+  ],
+  seats: [
+    {
+      ...named('Tall', at(22, 6)),
+      kind: 'stool',
+      seat: said({ min: 28 * INCH, max: 32 * INCH }),
+      depth: said(16 * INCH),
+      base: said(20 * INCH),
+      footRing: { from: 'seat', distance: said(18 * INCH) },
+    },
+  ],
+  monitors: [
+    {
+      ...named('Lyrics', at(24, 8, 6)),
+      diagonal: said(24 * INCH),
+      aspect: said({ across: 16, down: 9 }),
+      pixels: said({ across: 1920, down: 1080 }),
+      text: said({ pixels: 14 }),
+    },
+    { ...named('Cues', at(25, 8)), diagonal: said(22 * INCH), aspect: assumed({ across: 16, down: 9 }) },
+  ],
+  workstations: [
+    {
+      ...named('Sound', at(27, 12, 5)),
+      desk: named('Right'),
+      seat: named('Tall'),
+      people: [named('Noor'), named('Tobias')],
+      postures: said(['sit', 'stand'] as const),
+      task: said('controls' as const),
+      working: assumed(0),
+      lean: assumed(0),
+      screens: [
+        {
+          monitor: named('Cues'),
+          origin: at(32, 2, 30),
+          setback: said(20 * INCH),
+          turn: said(25),
+          tilt: assumed(0),
+          main: assumed(false),
+        },
+      ],
+      controls: [
+        {
+          ...named('Faders', at(33, 10, 6)),
+          at: said(30 * INCH),
+          setback: said(4 * INCH),
+          depth: said(20 * INCH),
+          width: assumed(0),
+          height: assumed(0),
+          use: said('constant' as const),
+        },
+      ],
+    },
+    {
+      ...named('Words', at(35, 12, 5)),
+      desk: named('Left'),
+      seat: named('Tall'),
+      people: [named('Priya'), named('Volunteers')],
+      postures: assumed(['sit'] as const),
+      task: assumed('keyboard' as const),
+      working: assumed(0),
+      lean: assumed(0),
+      screens: [
+        {
+          monitor: named('Lyrics'),
+          origin: at(39, 2, 30),
+          setback: said(20 * INCH),
+          tilt: assumed(0),
+          main: assumed(true),
+        },
+      ],
+      controls: [],
+    },
+  ],
+  walkways: [
+    {
+      ...named('Behind', at(42, 8, 6)),
+      serves: said(60),
+      users: assumed('public' as const),
+      seats: assumed('none' as const),
+      turns: false,
+    },
+  ],
+  racks: [
+    {
+      ...named('Power', at(43, 5, 5)),
+      units: said(12),
+      width: said(22 * INCH),
+      depth: said(20 * INCH),
+      frame: assumed(50),
+      plugs: assumed(75),
+      under: { desk: named('Left'), at: said(2 * INCH), setback: assumed(0) },
+    },
+  ],
+  skirts: [
+    {
+      ...named('Front', at(45, 6, 5)),
+      on: [named('Left'), named('Right')],
+      sides: said(['front', 'ends'] as const),
+      drop: said(39 * INCH),
+      length: said(15 * FOOT),
+    },
+  ],
+  platforms: [],
+  cables: [],
+  placements: [
+    { pieces: [named('Left'), named('Right')], origin: at(20, 0), at: said({ x: 14 * FOOT, y: 6 * FOOT }), turn: assumed(0) },
+  ],
+};
