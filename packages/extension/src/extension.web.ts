@@ -10,7 +10,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const script = Uri.joinPath(context.extensionUri, 'packages/extension/dist/server.web.js').toString(true);
   running = await start(
     context,
-    (options) => new LanguageClient(clientId, clientName, async () => new Worker(script), options),
+    (options) => new LanguageClient(clientId, clientName, () => Promise.resolve(new Worker(script)), options),
   );
 }
 

@@ -1,0 +1,159 @@
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { type Host, userSettings } from './host.js';
+import { startDesktopHost } from './host-desktop.js';
+import { startServerHost } from './host-server.js';
+import { outputFolder } from './paths.js';
+import { type Box, boxOfText, lookAtEditor, type SeenLine, type Squiggle, squigglesIn } from './sight.js';
+
+/** Starts an editor on a new folder that holds `files`, by name and text. */
+export async function openEditor(name: string, files: Record<string, string>): Promise<Editor> {
+  const plan = inject('plan');
+  const scratch = mkdtempSync(path.join(tmpdir(), 'boothwright-'));
+  const folders = {
+    workspace: path.join(scratch, 'booths'),
+    userData: path.join(scratch, 'user'),
+    extensions: plan.extensions,
+  };
+  mkdirSync(folders.workspace);
+  for (const [file, text] of Object.entries(files)) writeFileSync(path.join(folders.workspace, file), text);
+  mkdirSync(path.join(folders.userData, 'User'), { recursive: true });
+  writeFileSync(path.join(folders.userData, 'User/settings.json'), JSON.stringify(userSettings));
+  const host = await (plan.kind === 'server' ? startServerHost(plan, folders) : startDesktopHost(plan, folders));
+  await host.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
+  return new Editor(name, host, folders.workspace, scratch);
+}
+
+/** What a person at the editor does and sees. */
+export class Editor {
+  constructor(
+    private readonly name: string,
+    private readonly host: Host,
+    private readonly workspace: string,
+    private readonly scratch: string,
+  ) {}
+
+  get page(): Page {
+    return this.host.page;
+  }
+
+  /** Opens a file of the folder by its name. */
+  async open(file: string): Promise<void> {
+    await this.press('Control+P');
+    await this.page.locator('.quick-input-widget input').fill(file);
+    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: file }).first().waitFor();
+    await this.press('Enter');
+    await this.page.locator('.tab.active', { hasText: file }).waitFor();
+    await this.page.locator('.editor-group-container.active .monaco-editor .view-line').first().waitFor();
+  }
+
+  /** Puts the cursor at a line and column, both from 1. */
+  async goTo(line: number, column: number): Promise<void> {
+    await this.press('Control+G');
+    await this.page.locator('.quick-input-widget input').fill(`:${line}:${column}`);
+    await this.press('Enter');
+    await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
+  async press(keys: string): Promise<void> {
+    await this.page.keyboard.press(keys);
+  }
+
+  /** Types as fast as a good typist. */
+  async type(text: string): Promise<void> {
+    await this.page.keyboard.type(text, { delay: 40 });
+  }
+
+  /** Runs a command by the title that the command palette shows. */
+  async run(title: string): Promise<void> {
+    await this.press('F1');
+    await this.page.locator('.quick-input-widget input').fill(`>${title}`);
+    await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: title }).waitFor();
+    await this.press('Enter');
+  }
+
+  /** The visible lines of the active editor. */
+  async lines(): Promise<readonly SeenLine[]> {
+    return (await lookAtEditor(this.page)).lines;
+  }
+
+  /** The words under squiggles in the active editor, top to bottom. */
+  async squiggles(): Promise<Squiggle[]> {
+    return squigglesIn(await lookAtEditor(this.page));
+  }
+
+  /** Rests the mouse on the first place where the active editor shows `text`, and reads what appears. */
+  async hover(text: string): Promise<string> {
+    const box = await this.boxOf(text);
+    const hover = this.page.locator('.monaco-hover:not(.hidden):has(.hover-contents)').first();
+    for (let tries = 0; ; tries++) {
+      await this.page.mouse.move(box.left - 40, box.top + 120);
+      await this.page.mouse.move(box.left + box.width / 2, box.top + box.height / 2, { steps: 4 });
+      const seen = await hover.waitFor({ timeout: 5_000 }).then(
+        () => true,
+        () => false,
+      );
+      if (seen) return (await hover.innerText()).replaceAll('\u00a0', ' ');
+      if (tries === 2) throw new Error(`Nothing appears over '${text}'.`);
+    }
+  }
+
+  /** Clicks on the first place where the active editor shows `text`. */
+  async click(text: string): Promise<void> {
+    const box = await this.boxOf(text);
+    await this.page.mouse.click(box.left + box.width / 2, box.top + box.height / 2);
+  }
+
+  /** The text of a file of the folder, as it is on the disk. */
+  read(file: string): string | undefined {
+    const full = path.join(this.workspace, file);
+    return existsSync(full) ? readFileSync(full, 'utf8') : undefined;
+  }
+
+  /** The folder that is open. */
+  get folder(): string {
+    return this.workspace;
+  }
+
+  /** What the editor complains of in its corner. */
+  notifications(): Promise<string[]> {
+    return this.page.locator('.notification-toast .notification-list-item-message').allInnerTexts();
+  }
+
+  /** The lines of the extension host's logs that report errors, of any extension. */
+  logErrors(): string[] {
+    return this.logFiles().flatMap((file) =>
+      readFileSync(file, 'utf8')
+        .split('\n')
+        .filter((line) => /\[error\]/i.test(line)),
+    );
+  }
+
+  /** Leaves a picture under tests/editor/output. */
+  async screenshot(title: string): Promise<void> {
+    await this.page.screenshot({ path: path.join(outputFolder, `${this.name}-${title}.png`) });
+  }
+
+  async close(): Promise<void> {
+    await this.screenshot('at-the-end').catch(() => undefined);
+    await this.host.stop();
+    for (const file of this.logFiles()) cpSync(file, path.join(outputFolder, `${this.name}-${path.basename(file)}`));
+    rmSync(this.scratch, { recursive: true, force: true, maxRetries: 5 });
+  }
+
+  private logFiles(): string[] {
+    if (!existsSync(this.host.logs)) return [];
+    return readdirSync(this.host.logs, { recursive: true, encoding: 'utf8' })
+      .filter((file) => /exthost\.log$|boothwright\.boothwright.*\.log$/.test(file))
+      .map((file) => path.join(this.host.logs, file));
+  }
+
+  private async boxOf(text: string): Promise<Box> {
+    const box = boxOfText(await lookAtEditor(this.page), text);
+    if (!box) throw new Error(`The editor does not show '${text}'.`);
+    return box;
+  }
+}

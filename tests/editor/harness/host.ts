@@ -1,0 +1,47 @@
+import type { Page } from 'playwright-core';
+
+/** A running editor with the packaged extension in it. */
+export interface Host {
+  readonly page: Page;
+  /** Where the editor writes its logs. */
+  readonly logs: string;
+  stop(): Promise<void>;
+}
+
+/** Where the editor finds what it opens and what it keeps; all three exist. */
+export interface HostFolders {
+  readonly workspace: string;
+  readonly userData: string;
+  readonly extensions: string;
+}
+
+/** What a test file needs to start an editor; plain data, since it crosses from the set-up to the tests. */
+export type HostPlan =
+  | {
+      readonly kind: 'server';
+      readonly node: string;
+      readonly entry: string;
+      readonly chromium: string;
+      readonly extensions: string;
+    }
+  | { readonly kind: 'desktop'; readonly executable: string; readonly extensions: string };
+
+/** The window's size, so that screenshots compare. */
+export const viewport = { width: 1280, height: 800 };
+
+/** What a test changes of the editor's defaults: nothing that greets, asks, updates or reports home. */
+export const userSettings = {
+  'workbench.startupEditor': 'none',
+  'workbench.tips.enabled': false,
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
+  'workbench.enableExperiments': false,
+  'chat.disableAIFeatures': true,
+  'telemetry.telemetryLevel': 'off',
+  'update.mode': 'none',
+  'extensions.autoCheckUpdates': false,
+  'extensions.ignoreRecommendations': true,
+  'security.workspace.trust.enabled': false,
+  'git.enabled': false,
+  'editor.minimap.enabled': false,
+  'files.simpleDialog.enable': true,
+};
