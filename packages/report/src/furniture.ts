@@ -16,7 +16,11 @@ export function furnitureOf(booth: Booth, units: Units): readonly PieceFacts[] {
     ...booth.monitors.map((monitor) => ({ kind: 'monitor', name: monitor.name, facts: monitorFacts(monitor, units) })),
     ...booth.racks.map((rack) => ({ kind: 'rack', name: rack.name, facts: rackFacts(rack, units) })),
     ...booth.skirts.map((skirt) => ({ kind: 'skirt', name: skirt.name, facts: skirtFacts(skirt, units) })),
-    ...booth.platforms.map((platform) => ({ kind: 'platform', name: platform.name, facts: platformFacts(platform, units) })),
+    ...booth.platforms.map((platform) => ({
+      kind: 'platform',
+      name: platform.name,
+      facts: platformFacts(platform, units),
+    })),
   ];
 }
 

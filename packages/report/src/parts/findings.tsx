@@ -42,7 +42,8 @@ export function Heading({ finding }: { finding: Finding }) {
   const who = personOf(finding);
   return (
     <>
-      <strong>{titleOf(finding.check)}</strong> <span class="of">{[subjectOf(finding), who].filter(Boolean).join(' · ')}</span>
+      <strong>{titleOf(finding.check)}</strong>{' '}
+      <span class="of">{[subjectOf(finding), who].filter(Boolean).join(' · ')}</span>
     </>
   );
 }
@@ -53,8 +54,8 @@ function Reach({ finding: { share, shareAtLimit } }: { finding: Finding }) {
   if (Number.isInteger(share) && Number.isInteger(shareAtLimit)) return null;
   return (
     <p class="reach">
-      Of people with such a body, {formatShare(share)} are within the preferred band, {formatShare(shareAtLimit)} within the
-      outer limit.
+      Of people with such a body, {formatShare(share)} are within the preferred band, {formatShare(shareAtLimit)} within
+      the outer limit.
     </p>
   );
 }

@@ -20,7 +20,13 @@ export function VerdictShapes() {
       </symbol>
       <symbol id="shape-unknown" viewBox="0 0 16 16">
         <circle cx="8" cy="8" r="6.7" fill="none" stroke="currentColor" stroke-width="1.6" stroke-dasharray="2.6 1.6" />
-        <path d="M6 6.4a2 2 0 1 1 2.6 1.9q-.6.3-.6 1.2M8 11.9v.1" fill="none" stroke="currentColor" stroke-width="1.5" stroke-linecap="round" />
+        <path
+          d="M6 6.4a2 2 0 1 1 2.6 1.9q-.6.3-.6 1.2M8 11.9v.1"
+          fill="none"
+          stroke="currentColor"
+          stroke-width="1.5"
+          stroke-linecap="round"
+        />
       </symbol>
     </svg>
   );

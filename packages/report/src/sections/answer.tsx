@@ -1,6 +1,8 @@
 import { listOf, type Assessment, type Finding, type Verdict } from '@boothwright/fit';
 import { VerdictMark } from '../parts/verdict.js';
-import { count, postureWord, verdictWords } from '../words.js';
+import { count, postureWord } from '../words.js';
+
+const tallyWords: Record<Verdict, string> = { fail: 'fail', marginal: 'marginal', unknown: 'cannot say', pass: 'pass' };
 
 /** Does it fit? One word, one paragraph, four numbers. */
 export function Answer({ assessment }: { assessment: Assessment }) {
@@ -10,12 +12,13 @@ export function Answer({ assessment }: { assessment: Assessment }) {
     <section class="answer">
       <h2>Does it fit?</h2>
       <p>
-        <strong>{headline(open)}</strong> {[tally(open), ...people(assessment), acceptance(accepted)].filter(Boolean).join(' ')}
+        <strong>{headline(open)}</strong>{' '}
+        {[tally(open), ...people(assessment), acceptance(accepted)].filter(Boolean).join(' ')}
       </p>
       <ul class="tally">
         {(['fail', 'marginal', 'unknown', 'pass'] as const).map((verdict) => (
           <li>
-            <b>{of(open, verdict)}</b> <VerdictMark verdict={verdict} word={verdictWords[verdict].toLowerCase()} />
+            <b>{of(open, verdict)}</b> <VerdictMark verdict={verdict} word={tallyWords[verdict]} />
           </li>
         ))}
       </ul>
@@ -54,7 +57,8 @@ function people({ workstations }: Assessment): string[] {
     unserved.length > 0 ? `All at once, it does not suit ${listOf(unserved)}.` : '',
     doubtful.length > 0 ? `It is doubtful for ${listOf(doubtful)}.` : '',
   ];
-  if (served.every(({ verdict }) => verdict === 'pass')) sentences.push('Everybody named fits where the file puts them.');
+  if (served.every(({ verdict }) => verdict === 'pass'))
+    sentences.push('Everybody named fits where the file puts them.');
   return sentences;
 }
 

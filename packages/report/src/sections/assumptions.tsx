@@ -16,17 +16,15 @@ export function Assumptions(props: { booth: Booth; findings: readonly Finding[];
           <caption>Values the file does not say</caption>
           <thead>
             <tr>
-              <th scope="col">Property</th>
+              <th scope="col">Of</th>
               <th scope="col">Taken as</th>
-              <th scope="col">For</th>
             </tr>
           </thead>
           <tbody>
-            {defaults.map(({ property, value, of }) => (
+            {defaults.map(({ of, values }) => (
               <tr>
-                <th scope="row">{capital(property)}</th>
-                <td>{value}</td>
-                <td>{of.join(', ')}</td>
+                <th scope="row">{capital(of)}</th>
+                <td>{values.join('; ')}</td>
               </tr>
             ))}
           </tbody>

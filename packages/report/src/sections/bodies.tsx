@@ -11,8 +11,8 @@ export function BodyFigures({ operators, units }: { operators: readonly Operator
     <section>
       <h2>Body figures</h2>
       <p>
-        Bare feet, erect. A measured figure stands alone. A predicted one is the middle of its range; below it stands the range
-        that holds 90 of 100 people of whom as much is known.
+        Bare feet, erect. A measured figure stands alone. A predicted one is the middle of its range; below it stands
+        the range that holds 90 of 100 people of whom as much is known.
       </p>
       {chunks(operators).map((people) => (
         <BodyTable people={people} units={units} />

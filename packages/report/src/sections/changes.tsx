@@ -31,7 +31,9 @@ interface Change {
 
 function changesOf(findings: readonly Finding[]): readonly Change[] {
   const changes = new Map<string, Change>();
-  const open = findings.filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined).sort(bySeverity);
+  const open = findings
+    .filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined)
+    .sort(bySeverity);
   for (const finding of open) {
     for (const remedy of finding.remedies) {
       const change = changes.get(remedy.title);

@@ -135,7 +135,10 @@ function rowsOf(findings: readonly Finding[]): readonly Row[] {
   const rows: Row[] = [];
   for (const finding of findings) {
     if (rows.some((row) => isIn(row, finding))) continue;
-    rows.push({ check: finding.check, subject: finding.subject.kind === 'workstation' ? undefined : finding.subject.name });
+    rows.push({
+      check: finding.check,
+      subject: finding.subject.kind === 'workstation' ? undefined : finding.subject.name,
+    });
   }
   return rows;
 }

@@ -166,6 +166,11 @@ export const larkfieldBooth: Booth = {
   platforms: [],
   cables: [],
   placements: [
-    { pieces: [named('Left'), named('Right')], origin: at(20, 0), at: said({ x: 14 * FOOT, y: 6 * FOOT }), turn: assumed(0) },
+    {
+      pieces: [named('Left'), named('Right')],
+      origin: at(20, 0),
+      at: said({ x: 14 * FOOT, y: 6 * FOOT }),
+      turn: assumed(0),
+    },
   ],
 };
