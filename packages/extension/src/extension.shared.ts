@@ -5,6 +5,7 @@ import {
   RevealOutputChannelOn,
   State,
 } from 'vscode-languageclient';
+import { writeReport } from './commands/write-report.js';
 
 export const clientId = 'boothwright';
 export const clientName = 'Boothwright';
@@ -28,12 +29,13 @@ export async function start(
   context.subscriptions.push(
     log,
     showState(client),
+    commands.registerCommand('boothwright.writeReport', () => writeReport(context, client)),
     commands.registerCommand('boothwright.restartServer', () => restart(client)),
     commands.registerCommand('boothwright.showLog', () => log.show()),
   );
   await commands.executeCommand('setContext', 'boothwright.running', true);
   await client.start();
-  return { stop: () => client.stop() };
+  return { stop: async () => (client.needsStop() ? client.stop() : undefined) };
 }
 
 async function restart(client: BaseLanguageClient): Promise<void> {
