@@ -18,6 +18,6 @@ stopUnless(run('.config/build.mjs'), 0);
 console.log(`\n$ boothwright check ${example}\n`);
 stopUnless(run('packages/cli/dist/boothwright.cjs', 'check', example), foundThings);
 mkdirSync(path.join(root, path.dirname(report)), { recursive: true });
-stopUnless(run('packages/cli/dist/boothwright.cjs', 'report', example, '--out', report), foundThings);
+stopUnless(run('packages/cli/dist/boothwright.cjs', 'report', example, '-o', report), foundThings);
 console.log(`\nThe fit report: ${path.join(root, report)}. Open it in a browser.`);
 console.log('To plan a booth of your own, open this folder in VS Code and press F5.');
