@@ -1,5 +1,5 @@
 // Bundles the extension, the language server and the command line.
-//   node .config/build.mjs [--production] [--watch]
+//   node .config/build.mjs [--production] [--watch] [--extension-only]
 import { existsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
@@ -8,6 +8,7 @@ import esbuild from 'esbuild';
 const root = path.resolve(import.meta.dirname ?? path.dirname(new URL(import.meta.url).pathname), '..');
 const production = process.argv.includes('--production');
 const watch = process.argv.includes('--watch');
+const extensionOnly = process.argv.includes('--extension-only');
 
 const node = { platform: 'node', format: 'cjs', target: 'node20' };
 const browser = { platform: 'browser', target: 'es2022', define: { global: 'globalThis' } };
@@ -41,16 +42,15 @@ const bundles = [
   },
 ];
 
-const present = bundles.filter(({ entry }) => existsSync(path.join(root, entry)));
-for (const { entry } of bundles.filter((bundle) => !present.includes(bundle)))
+const wanted = bundles.filter(({ out }) => !extensionOnly || out.startsWith('packages/extension/'));
+const present = wanted.filter(({ entry }) => existsSync(path.join(root, entry)));
+for (const { entry } of wanted.filter((bundle) => !present.includes(bundle)))
   console.warn(`Not built: ${entry} does not exist yet.`);
 
-if (!watch)
-  await Promise.all(
-    ['packages/extension/dist', 'packages/cli/dist'].map((folder) =>
-      rm(path.join(root, folder), { recursive: true, force: true }),
-    ),
-  );
+if (production) {
+  const folders = new Set(wanted.map(({ out }) => path.join(root, path.dirname(out))));
+  await Promise.all([...folders].map((folder) => rm(folder, { recursive: true, force: true })));
+}
 
 const contexts = await Promise.all(
   present.map(({ entry, out, ...options }) =>
