@@ -1,14 +1,7 @@
 import type { Finding, Strength } from '@boothwright/fit';
 import { strengthWarning } from '../parts/source.js';
+import { strengthMeanings } from '../strength.js';
 import { titleOf } from '../titles.js';
-
-const meanings: Record<Strength, string> = {
-  strong: 'strong: the document says so, and others agree',
-  medium: 'medium: one document, or read in another that quotes it',
-  weak: 'weak: sources disagree, or a bound of our own',
-  'from memory': 'from memory: not read again, check it before you rely on it',
-  'common practice, no source': 'common practice, no source',
-};
 
 /** Where the limits come from, and how much weight each bears. */
 export function Sources({ findings }: { findings: readonly Finding[] }) {
@@ -30,7 +23,7 @@ export function Sources({ findings }: { findings: readonly Finding[] }) {
           {sources.map(({ source, strength, checks }) => (
             <tr>
               <th scope="row">{source}</th>
-              <td class={strengthWarning(strength) && 'weak'}>{meanings[strength]}</td>
+              <td class={strengthWarning(strength) && 'weak'}>{strengthMeanings[strength]}</td>
               <td>{[...checks].map(titleOf).join(', ')}</td>
             </tr>
           ))}

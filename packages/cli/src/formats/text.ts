@@ -1,0 +1,125 @@
+import { stripVTControlCharacters } from 'node:util';
+import type { Finding, Verdict } from '@boothwright/fit';
+import picocolors from 'picocolors';
+import wrapAnsi from 'wrap-ansi';
+import { linkTo } from '../place.js';
+import type { Reading } from '../reading.js';
+
+export interface TextOptions {
+  readonly width: number;
+  readonly colours: boolean;
+  /** Write out what passes too. */
+  readonly passes: boolean;
+}
+
+const words: Record<Verdict, string> = { fail: 'FAIL', marginal: 'MARGINAL', unknown: 'CANNOT SAY', pass: 'PASS' };
+const order: readonly Verdict[] = ['fail', 'marginal', 'unknown', 'pass'];
+const caution = 'This is a planning aid; your local building or fire official decides.';
+
+/** The findings of each file for people, worst first, then one line that sums up. */
+export function formatText(readings: readonly Reading[], options: TextOptions): string {
+  const write = writer(options);
+  const understood = readings.flatMap(({ file, assessment }) => (assessment ? [{ file, assessment }] : []));
+  const sections = understood.flatMap(({ file, assessment: { booth, findings } }) => {
+    const open = findings.filter(({ accepted }) => accepted === undefined);
+    const shown = order
+      .filter((verdict) => verdict !== 'pass' || options.passes)
+      .flatMap((verdict) => open.filter((finding) => finding.verdict === verdict));
+    const accepted = findings.filter((finding) => finding.accepted !== undefined);
+    return [
+      write.heading(booth.name, file),
+      ...shown.map((finding) => write.finding(finding, file)),
+      ...accepted.map((finding) => write.accepted(finding, file)),
+    ];
+  });
+  if (understood.length === 0) return '';
+  const all = understood.flatMap(({ assessment }) => assessment.findings);
+  const closing = [write.summary(all), ...(all.some((finding) => finding.caution) ? [write.caution()] : [])];
+  return `${[...sections, ...closing].join('\n\n')}\n`;
+}
+
+/** What the language or the file system says, one line each: `file:line:column: error: …`. */
+export function formatProblems(readings: readonly Reading[]): string {
+  return readings
+    .flatMap(({ file, problems }) =>
+      problems.map(({ severity, message, origin }) => `${origin ? linkTo(origin) : file}: ${severity}: ${message}`),
+    )
+    .map((line) => `${plain(line)}\n`)
+    .join('');
+}
+
+function writer({ width, colours }: TextOptions) {
+  const paint = picocolors.createColors(colours);
+  const colourOf: Record<Verdict, (text: string) => string> = {
+    fail: paint.red,
+    marginal: paint.yellow,
+    unknown: paint.blue,
+    pass: paint.green,
+  };
+  const wrap = (text: string, first = '  ', rest = first) =>
+    wrapAnsi(plain(text), width - rest.length, { trim: true })
+      .split('\n')
+      .map((line, index) => (index === 0 ? first : rest) + line)
+      .join('\n');
+
+  return {
+    heading: (name: string, file: string) => `${paint.bold(plain(name))} ${paint.dim(plain(file))}`,
+
+    finding: (finding: Finding, file: string) => {
+      const { verdict, check, message, terms, missing, remedies } = finding;
+      const lines = [
+        [
+          whereOf(finding, file),
+          paint.bold(colourOf[verdict](words[verdict])),
+          paint.dim([check, subjectOf(finding)].join(', ')),
+        ],
+        [wrap(message)],
+        [terms && paint.dim(wrap(terms))],
+        [missing && wrap(`Add to ${missing.of}: ${missing.property} ${missing.example}`, '  → ', '    ')],
+        ...(verdict === 'pass' ? [] : remedies.map(({ title }) => [wrap(title, '  → ', '    ')])),
+        [paint.dim(wrap(`Source: ${sourceOf(finding)}`))],
+      ];
+      return lines
+        .map((parts) => parts.filter(Boolean).join('  '))
+        .filter(Boolean)
+        .join('\n');
+    },
+
+    accepted: (finding: Finding, file: string) => {
+      const what = [finding.check, subjectOf(finding)].join(', ');
+      const head = [whereOf(finding, file), paint.dim(`${words[finding.verdict]}, accepted`), paint.dim(what)].join(
+        '  ',
+      );
+      return `${head}\n${wrap(`Because: ${finding.accepted ?? ''}`)}`;
+    },
+
+    summary: (findings: readonly Finding[]) => {
+      const open = findings.filter(({ accepted }) => accepted === undefined);
+      const of = (verdict: Verdict) => open.filter((finding) => finding.verdict === verdict).length;
+      const accepted = findings.length - open.length;
+      const text = `${of('fail')} failed, ${of('marginal')} marginal, ${of('unknown')} cannot be said, ${of('pass')} passed`;
+      return paint.bold(wrap(`${text}${accepted > 0 ? `, ${accepted} accepted` : ''}.`, ''));
+    },
+
+    caution: () => paint.dim(wrap(caution, '')),
+  };
+}
+
+/** Where to look: the text that the finding points at, or the file. */
+function whereOf({ origin }: Finding, file: string): string {
+  return plain(origin ? linkTo(origin) : file);
+}
+
+function subjectOf({ subject, operator, posture }: Finding): string {
+  const who = operator && `${operator}${posture ? ` ${posture === 'sit' ? 'sitting' : 'standing'}` : ''}`;
+  return [`${subject.kind.replaceAll('-', ' ')} ${plain(subject.name)}`, who && plain(who)].filter(Boolean).join(', ');
+}
+
+function sourceOf({ source, strength }: Finding): string {
+  return strength === 'strong' || strength === 'medium' ? source : `${source} (${strength})`;
+}
+
+/** One line without control characters: a name in a file must not drive the terminal. */
+function plain(text: string): string {
+  return stripVTControlCharacters(text).replace(/[\u0000-\u001f\u007f-\u009f]+/g, ' ');
+}
