@@ -43,7 +43,7 @@ function Matrix(props: { figures?: WorkstationFigures; station: string; findings
   const columns = columnsOf(served, findings);
   if (columns.length === 0) return null;
   return (
-    <div class="scroll">
+    <div class="scroll" tabIndex={0} role="region" aria-label={`Who passes what at ${station}`}>
       <table class="matrix">
         <caption>{`Who passes what at ${station}`}</caption>
         <thead>
