@@ -12,10 +12,11 @@ export function Workstations({ assessment, arrangement }: { assessment: Assessme
   return (
     <section>
       <h2>Workstations</h2>
-      {workstations.map(({ name }) => (
+      {workstations.map(({ name }, index) => (
         <section>
           <h3>{name}</h3>
           <Matrix
+            id={`matrix-${index + 1}`}
             figures={assessment.workstations.find((figures) => figures.name === name)}
             station={name}
             findings={matrixFindings(assessment, name)}
@@ -37,15 +38,15 @@ interface Row {
   readonly subject?: string;
 }
 
-function Matrix(props: { figures?: WorkstationFigures; station: string; findings: readonly Finding[] }) {
-  const { station, findings } = props;
+function Matrix(props: { id: string; figures?: WorkstationFigures; station: string; findings: readonly Finding[] }) {
+  const { id, station, findings } = props;
   const served = props.figures?.served ?? [];
   const columns = columnsOf(served, findings);
   if (columns.length === 0) return null;
   return (
-    <div class="scroll" tabIndex={0} role="region" aria-label={`Who passes what at ${station}`}>
+    <div class="scroll" tabIndex={0} role="region" aria-labelledby={id}>
       <table class="matrix">
-        <caption>{`Who passes what at ${station}`}</caption>
+        <caption id={id}>{`Who passes what at ${station}`}</caption>
         <thead>
           <tr>
             <th scope="col">Check</th>
