@@ -48,8 +48,20 @@ export type Strength = 'strong' | 'medium' | 'weak' | 'from memory' | 'common pr
 
 export interface Subject {
   readonly kind:
-    | 'booth' | 'room' | 'operator' | 'desk' | 'seat' | 'monitor' | 'workstation' | 'control'
-    | 'walkway' | 'rack' | 'skirt' | 'platform' | 'cable' | 'wheelchair-space';
+    | 'booth'
+    | 'room'
+    | 'operator'
+    | 'desk'
+    | 'seat'
+    | 'monitor'
+    | 'workstation'
+    | 'control'
+    | 'walkway'
+    | 'rack'
+    | 'skirt'
+    | 'platform'
+    | 'cable'
+    | 'wheelchair-space';
   readonly name: string;
 }
 

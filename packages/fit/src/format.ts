@@ -50,6 +50,11 @@ export function listOf(names: readonly string[], conjunction = 'and'): string {
   return `${names.slice(0, -1).join(', ')} ${conjunction} ${names[names.length - 1]!}`;
 }
 
+/** 'Noor’s', 'Priya and Tobias’'. */
+export function possessive(name: string): string {
+  return name.endsWith('s') ? `${name}’` : `${name}’s`;
+}
+
 function inches(length: Millimetres): string {
   const eighths = Math.round((Math.abs(length) / INCH) * INCH_STEPS);
   const sign = length < 0 && eighths > 0 ? '−' : '';

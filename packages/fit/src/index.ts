@@ -1,5 +1,10 @@
 export * from './units.js';
 export * from './booth.js';
 export * from './assessment.js';
-export * from './bodies/dimensions.js';
 export * from './format.js';
+export * from './bodies/dimensions.js';
+export { dimensionWords } from './bodies/words.js';
+export { reference, referenceSource } from './bodies/reference.js';
+export { assess } from './assess/assess.js';
+export { checks } from './checks/catalogue.js';
+export type { BodyRule, Check, CheckGroup, Example, Source } from './checks/check.js';

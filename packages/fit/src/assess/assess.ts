@@ -1,0 +1,77 @@
+import type { Assessment, Finding, OperatorFigures, WalkwayFigures } from '../assessment.js';
+import { meanOf, percentileOf, sdOf } from '../bodies/body.js';
+import { dimensionNames } from '../bodies/dimensions.js';
+import type { Acceptance, Booth } from '../booth.js';
+import { checks as catalogue } from '../checks/catalogue.js';
+import type { Check, FindingDraft } from '../checks/check.js';
+import { makeScene, type Scene } from '../scene/scene.js';
+import { assessBodies } from './body-findings.js';
+
+/** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
+export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
+  const scene = makeScene(booth, checks);
+  const bodies = assessBodies(
+    scene,
+    checks.filter((check) => check.rule),
+  );
+  const findings = checks.flatMap((check) => {
+    const drafts = [...(bodies.findings.get(check) ?? []), ...(check.find?.(scene) ?? [])];
+    return drafts.map((draft) => finished(check, draft, booth.accepted));
+  });
+  return {
+    booth,
+    findings,
+    workstations: bodies.workstations,
+    walkways: walkwaysOf(scene, findings),
+    operators: booth.operators.map((operator) => operatorFigures(scene, operator.name)),
+    layout: { ...scene.layout },
+  };
+}
+
+function finished(check: Check, draft: FindingDraft, accepted: readonly Acceptance[]): Finding {
+  const acceptance = accepted.find(
+    (one) => one.check === check.id && (one.subject === undefined || one.subject === draft.subject.name),
+  );
+  return {
+    check: check.id,
+    source: check.sources[0]!.name,
+    strength: check.strength,
+    ...(check.caution !== undefined && { caution: check.caution }),
+    ...(draft.measured !== undefined && check.unit && { unit: check.unit }),
+    related: [],
+    remedies: [],
+    assumptions: [],
+    ...draft,
+    ...(acceptance && draft.verdict !== 'pass' && { accepted: acceptance.reason }),
+  };
+}
+
+function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[] {
+  return scene.booth.walkways.map(({ name, origin }) => {
+    const finding = findings.find(({ check, subject }) => check === 'walkway-width' && subject.name === name);
+    return {
+      name,
+      origin,
+      ...(finding?.measured !== undefined && { clear: finding.measured }),
+      ...(finding?.terms !== undefined && { terms: finding.terms }),
+    };
+  });
+}
+
+function operatorFigures(scene: Scene, name: string): OperatorFigures {
+  const { body, origin } = scene.persons.get(name)!;
+  return {
+    name,
+    origin,
+    female: body.sexes.reduce((sum, part) => sum + (part.sex === 'female' ? part.weight : 0), 0),
+    dimensions: dimensionNames.map((dimension) => ({
+      dimension,
+      mean: meanOf(body, dimension),
+      sd: sdOf(body, dimension),
+      p5: percentileOf(body, dimension, 0.05),
+      p50: percentileOf(body, dimension, 0.5),
+      p95: percentileOf(body, dimension, 0.95),
+      measured: body.measured.has(dimension),
+    })),
+  };
+}

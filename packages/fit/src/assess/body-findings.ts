@@ -1,0 +1,205 @@
+import type { Served, Verdict, WorkstationFigures } from '../assessment.js';
+import { sdOf } from '../bodies/body.js';
+import type { DimensionName } from '../bodies/dimensions.js';
+import type { Posture } from '../booth.js';
+import { cannotSay } from '../checks/cannot-say.js';
+import type { Check, FindingDraft, Reading } from '../checks/check.js';
+import { formatShare, possessive } from '../format.js';
+import type { Scene, StationRule } from '../scene/scene.js';
+import { verdictOf } from '../scene/verdict.js';
+import { marginIn, valueOf, type Band, type Demand } from '../stations/demand.js';
+import { settingOf, sharesOf, type Heights, type RuleShares } from '../stations/rules.js';
+import { heightsOf, type Person, type Station } from '../stations/station.js';
+import type { Share } from '../units.js';
+import { dimensionWords } from '../bodies/words.js';
+import { remediesFor } from './remedies.js';
+
+/** Findings of every seat and stand check at every station, and the joint shares behind them. */
+export interface BodyAssessment {
+  readonly findings: ReadonlyMap<Check, readonly FindingDraft[]>;
+  readonly workstations: readonly WorkstationFigures[];
+}
+
+export function assessBodies(scene: Scene, checks: readonly Check[]): BodyAssessment {
+  const findings = new Map<Check, FindingDraft[]>(checks.map((check) => [check, []]));
+  const workstations = scene.stations.map((station): WorkstationFigures => {
+    const served: Served[] = [];
+    for (const posture of station.workstation.postures.value) {
+      for (const check of checks) findings.get(check)!.push(...unanswered(station, posture, check));
+      const heights = heightsOf(station, posture);
+      const rules = scene.rules(station, posture);
+      if (rules.length === 0) continue;
+      for (const person of station.people) {
+        const outcome = outcomeOf(rules, heights ?? ANY_HEIGHTS, person);
+        if (heights) served.push(servedBy(person, posture, outcome));
+        rules.forEach((rule, index) => {
+          const check = checks.find(({ id }) => id === rule.check)!;
+          findings.get(check)!.push(draftOf(scene, station, posture, person, rule, index, outcome));
+        });
+      }
+    }
+    return { name: station.name, origin: station.workstation.origin, served };
+  });
+  return { findings, workstations };
+}
+
+/** Rules that need no desk, or no seat, are answered even where the other height is not known. */
+const ANY_HEIGHTS: Heights = { seat: { min: -1e6, max: 1e6 }, desk: { min: -1e6, max: 1e6 } };
+
+interface Outcome {
+  readonly heights: Heights;
+  readonly preferred: RuleShares;
+  readonly outer: RuleShares;
+  /** The setting of the mean body. */
+  readonly setting: { readonly seat: number; readonly desk: number };
+}
+
+function outcomeOf(rules: readonly StationRule[], heights: Heights, person: Person): Outcome {
+  return {
+    heights,
+    preferred: sharesOf(rules, 'preferred', heights, person.people),
+    outer: sharesOf(rules, 'outer', heights, person.people),
+    setting: settingOf(rules, heights, person.dimensions),
+  };
+}
+
+function servedBy(person: Person, posture: Posture, { preferred, outer }: Outcome): Served {
+  return {
+    who: person.name,
+    posture,
+    share: preferred.joint,
+    shareAtLimit: outer.joint,
+    ...(person.kind === 'crowd' && { cover: person.wanted }),
+    verdict: verdictOf(preferred.joint, outer.joint, person.wanted),
+  };
+}
+
+function unanswered(station: Station, posture: Posture, check: Check): FindingDraft[] {
+  const { rule } = check;
+  if (rule!.posture !== posture || !(rule!.applies?.(station) ?? true)) return [];
+  const subject = { kind: 'workstation', name: station.name } as const;
+  const lack = rule!.lacks(station);
+  const question = `${check.title.toLowerCase()} at ${station.name}`;
+  return lack ? [cannotSay(subject, `anything of ${question}`, lack, station.workstation.origin, posture)] : [];
+}
+
+function draftOf(
+  scene: Scene,
+  station: Station,
+  posture: Posture,
+  person: Person,
+  rule: StationRule,
+  index: number,
+  outcome: Outcome,
+): FindingDraft {
+  const share = outcome.preferred.byRule[index]!;
+  const shareAtLimit = outcome.outer.byRule[index]!;
+  const verdict = verdictOf(share, shareAtLimit, person.wanted);
+  const { reading, band } = readingOf(scene, station, person, rule, outcome, verdict);
+  const nearest = nearestBound(band, reading.value);
+  const remedies = verdict === 'pass' ? [] : remediesFor(scene, station, posture, person);
+  return {
+    subject: { kind: 'workstation', name: station.name },
+    operator: person.name,
+    posture,
+    verdict,
+    measured: reading.value,
+    limit: nearest,
+    margin: marginIn(band, reading.value),
+    share,
+    shareAtLimit,
+    message: [
+      rule.body.says(reading),
+      ...certainty(person, verdict, share, shareAtLimit),
+      ...(verdict === 'pass' ? [] : settledBy(person, rule.demands[reading.demand]!)),
+      ...(verdict === 'pass' ? [] : remedies.slice(0, 1).map(({ title }) => `${title}.`)),
+    ].join(' '),
+    origin: pointAt(station, person),
+    related: relatedOf(station, person),
+    remedies,
+    assumptions: rule.body.assumes?.(station) ?? [],
+  };
+}
+
+/** The demand with the least margin at the mean body's own setting. */
+function readingOf(
+  scene: Scene,
+  station: Station,
+  person: Person,
+  rule: StationRule,
+  outcome: Outcome,
+  verdict: Verdict,
+) {
+  const { seat, desk } = outcome.setting;
+  const level = verdict === 'fail' ? 'outer' : 'preferred';
+  const values = rule.demands.map((demand) => valueOf(demand.form, person.dimensions, seat, desk));
+  const margins = rule.demands.map((demand, index) => marginIn(demand[level], values[index]!));
+  const demand = margins.indexOf(Math.min(...margins));
+  const value = values[demand]!;
+  const wanted = rule.demands[demand]!.preferred;
+  const side = value < wanted.min - 1 ? 'below' : value > wanted.max + 1 ? 'above' : undefined;
+  const reading: Reading = {
+    station,
+    who: person.kind === 'crowd' ? `the average of ${person.name}` : person.name,
+    demand,
+    value,
+    ...(side && { side }),
+    by: Math.abs(marginIn(wanted, value)),
+    length: (length) => scene.length(length),
+  };
+  return { reading, band: rule.demands[demand]![level] };
+}
+
+function nearestBound(band: Band, value: number): number {
+  if (!Number.isFinite(band.min)) return band.max;
+  if (!Number.isFinite(band.max)) return band.min;
+  return value - band.min < band.max - value ? band.min : band.max;
+}
+
+/** Where the answer is a share of people, say so; a person of whom all is measured gets no such sentence. */
+function certainty(person: Person, verdict: Verdict, share: Share, shareAtLimit: Share): string[] {
+  const certain = (value: Share) => value < 1e-9 || value > 1 - 1e-9;
+  if (certain(share) && certain(shareAtLimit)) return [];
+  if (person.kind === 'crowd') {
+    const wanted = Math.round(person.wanted * 100);
+    return [
+      `${percent(share)} of ${person.name} are inside the preferred band (${wanted}% wanted), ${percent(shareAtLimit)} inside the outer limit.`,
+    ];
+  }
+  if (verdict === 'pass') return [];
+  return [
+    `Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
+  ];
+}
+
+function percent(share: Share): string {
+  return `${Math.round(share * 100)}%`;
+}
+
+/** The one measurement that would settle the check, when one would. */
+function settledBy(person: Person, demand: Demand): string[] {
+  if (person.kind === 'crowd') return [];
+  const open = (Object.keys(demand.form.body) as DimensionName[]).filter((name) => sdOf(person.body, name) > 0.5);
+  return open.length === 1 ? [`Measure ${possessive(person.name)} ${dimensionWords[open[0]!]} to settle it.`] : [];
+}
+
+function pointAt(station: Station, person: Person) {
+  return station.workstation.people.find(({ name }) => name === person.name)?.origin ?? station.workstation.origin;
+}
+
+function relatedOf(station: Station, person: Person) {
+  return [
+    ...(station.desk
+      ? [{ origin: station.desk.height?.origin ?? station.desk.origin, message: `the desk ${station.desk.name}` }]
+      : []),
+    ...(station.seat
+      ? [
+          {
+            origin: station.seat.seat?.origin ?? station.seat.origin,
+            message: `the ${station.seat.kind} ${station.seat.name}`,
+          },
+        ]
+      : []),
+    { origin: person.origin, message: `what is known of ${person.name}` },
+  ];
+}

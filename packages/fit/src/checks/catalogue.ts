@@ -1,0 +1,30 @@
+// Generated from the folders beside this file by `npm run generate`. Do not edit.
+import type { Check } from './check.js';
+import { screenDistance } from './screen/screen-distance.js';
+import { screenHeight } from './screen/screen-height.js';
+import { screenTurn } from './screen/screen-turn.js';
+import { feetSupported } from './seat/feet-supported.js';
+import { seatNotLow } from './seat/seat-not-low.js';
+import { seatedElbow } from './seat/seated-elbow.js';
+import { thighRoom } from './seat/thigh-room.js';
+import { skirtDrop } from './skirt/skirt-drop.js';
+import { overlap } from './space/overlap.js';
+import { roomBehind } from './space/room-behind.js';
+import { standingWork } from './stand/standing-work.js';
+import { walkwayWidth } from './walkway/walkway-width.js';
+
+/** Every check, by group and id. */
+export const checks: readonly Check[] = [
+  screenDistance,
+  screenHeight,
+  screenTurn,
+  feetSupported,
+  seatNotLow,
+  seatedElbow,
+  thighRoom,
+  skirtDrop,
+  overlap,
+  roomBehind,
+  standingWork,
+  walkwayWidth,
+];

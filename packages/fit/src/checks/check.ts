@@ -1,0 +1,102 @@
+import type { Finding, MeasureUnit, Missing, Strength } from '../assessment.js';
+import type { Posture } from '../booth.js';
+import type { Scene } from '../scene/scene.js';
+import type { Demand } from '../stations/demand.js';
+import type { Station } from '../stations/station.js';
+import type { Millimetres } from '../units.js';
+
+export type CheckGroup =
+  | 'seat'
+  | 'stand'
+  | 'screen'
+  | 'sight'
+  | 'reach'
+  | 'space'
+  | 'walkway'
+  | 'access'
+  | 'platform'
+  | 'skirt'
+  | 'furniture'
+  | 'listening';
+
+/** Where a figure comes from. */
+export interface Source {
+  /** Short name, edition and section, as a finding cites it: 'OSHA Computer Workstations, work space'. */
+  readonly name: string;
+  /** What it says, in a few words of our own. */
+  readonly says: string;
+  /** How it was read: in the document itself, in a copy that quotes it, from memory, or derived. */
+  readonly read: 'in the source' | 'in a secondary source' | 'from memory' | 'derived' | 'own bound';
+}
+
+/**
+ * One check: all that is known of it. Documentation pages, `explain`, the links behind diagnostic codes and the rule
+ * list of a machine-readable report are made from this object; nothing else names the check.
+ */
+export interface Check {
+  /** Kebab case, unique, stable: files and scripts refer to it. */
+  readonly id: string;
+  readonly group: CheckGroup;
+  readonly title: string;
+  /** The question it answers, as a person would ask it. */
+  readonly question: string;
+  /** How the answer is computed, in a sentence or two. */
+  readonly computes: string;
+  /** The preferred band and the outer limit, in words and figures. */
+  readonly limits: string;
+  readonly sources: readonly Source[];
+  readonly strength: Strength;
+  /** Where law or safety is touched. */
+  readonly caution?: string;
+  readonly unit?: MeasureUnit;
+  readonly example: Example;
+  /** A check of one person's setting at a seat or standing place. */
+  readonly rule?: BodyRule;
+  /** A check of anything else. */
+  readonly find?: (scene: Scene) => readonly FindingDraft[];
+}
+
+/** Two whole booth files: the check fires on the first and on nothing in the second. */
+export interface Example {
+  readonly fires: string;
+  readonly passes: string;
+}
+
+/** A finding before the parts that every finding of its check shares. */
+export type FindingDraft = Omit<
+  Finding,
+  'check' | 'source' | 'strength' | 'caution' | 'unit' | 'related' | 'remedies' | 'assumptions'
+> &
+  Partial<Pick<Finding, 'source' | 'unit' | 'related' | 'remedies' | 'assumptions'>>;
+
+/** A check that holds or does not for one person in one posture, seat and desk set best for them. */
+export interface BodyRule {
+  readonly posture: Posture;
+  /** Rules are taken in this order; a later one cannot undo an earlier one. */
+  readonly order: number;
+  /** False if the question does not arise at this station. */
+  readonly applies?: (station: Station) => boolean;
+  /** What the file must say before the question can be answered. */
+  readonly lacks: (station: Station) => Missing | undefined;
+  readonly demands: (station: Station) => readonly Demand[];
+  /** What is so, in one sentence, without a closing remedy. */
+  readonly says: (reading: Reading) => string;
+  /** What the result took for granted. */
+  readonly assumes?: (station: Station) => readonly string[];
+}
+
+/** One person's value of the demand that decides, for the sentence that says so. */
+export interface Reading {
+  readonly station: Station;
+  /** The operator or crowd: 'Noor', 'the median of Volunteers'. */
+  readonly who: string;
+  /** Which of the rule's demands decides. */
+  readonly demand: number;
+  readonly value: Millimetres;
+  /** Outside the preferred band, on which side; undefined inside. */
+  readonly side?: 'below' | 'above';
+  /** How far outside the preferred band, or how far inside it. */
+  readonly by: Millimetres;
+  /** A length in the reader's unit. */
+  readonly length: (value: Millimetres) => string;
+}

@@ -1,0 +1,81 @@
+import { typeLength } from '../../format.js';
+import { verdictOf } from '../../scene/verdict.js';
+import { distanceTo, linesOf, shareOfEyes } from '../../scene/viewing.js';
+import { TOLERANCE } from '../../units.js';
+import type { Check } from '../check.js';
+import { aboutView, eachView, whoLooks } from './each-view.js';
+
+const NEAREST = 500;
+const FARTHEST = 1000;
+const TOO_NEAR = 400;
+
+export const screenDistance: Check = {
+  id: 'screen-distance',
+  group: 'screen',
+  title: 'Viewing distance',
+  question: 'Is the screen at a good distance from the eye?',
+  computes: 'Straight line from the eye, over the near edge, to the middle of the screen.',
+  limits: 'Preferred: 500 to 1000 mm. Outer: at least 400 mm.',
+  sources: [
+    {
+      name: 'OSHA Computer Workstations, monitors',
+      says: '20 to 40 in (500 to 1000 mm).',
+      read: 'in a secondary source',
+    },
+    { name: 'ISO 9241-5:1998', says: 'At least 400 mm.', read: 'from memory' },
+  ],
+  strength: 'medium',
+  unit: 'mm',
+  example: {
+    fires: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 16in..20in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 22in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 13in  bottom 4in above desk } }
+`,
+    passes: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 16in..20in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 22in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 4in above desk } }
+`,
+  },
+  find: (scene) =>
+    eachView(scene, 'how far the eye is from', (eyes, view) => {
+      const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
+      const of = (eye: number, desk: number) => distanceTo(view, linesOf(view, desk).centre, eye);
+      const share = shareOfEyes(eyes, (eye, desk) => {
+        const d = of(eye, desk);
+        return d >= NEAREST - TOLERANCE && d <= FARTHEST + TOLERANCE;
+      });
+      const shareAtLimit = shareOfEyes(eyes, (eye, desk) => of(eye, desk) >= TOO_NEAR - TOLERANCE);
+      const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+      const tooFar = distance > FARTHEST;
+      const limit = verdict === 'fail' ? TOO_NEAR : tooFar || distance > (NEAREST + FARTHEST) / 2 ? FARTHEST : NEAREST;
+      const margin = limit === FARTHEST ? FARTHEST - distance : distance - limit;
+      const setback = view.use.setback!;
+      const shift = tooFar ? FARTHEST - distance : NEAREST - distance;
+      const wanted = setback.value + shift * (view.level / distance) * (view.ahead / view.level);
+      const text = typeLength(wanted + (tooFar ? -3 : 3), scene.booth.show);
+      const what = `${view.name} is ${scene.length(distance)} from the eyes of ${whoLooks(eyes)}`;
+      const advice = tooFar ? 'Bring it nearer' : 'Move it back';
+      return {
+        ...aboutView(eyes, view),
+        verdict,
+        measured: distance,
+        limit,
+        margin,
+        share,
+        shareAtLimit,
+        message:
+          verdict === 'pass'
+            ? `${what}: a good viewing distance.`
+            : `${what}; ${tooFar ? `beyond ${scene.length(FARTHEST)} text must grow` : `nearer than ${scene.length(NEAREST)} tires the eyes`}. ${advice}: set its setback to about ${text}.`,
+        origin: setback.origin ?? view.use.monitor.origin,
+        remedies:
+          verdict === 'pass' || !setback.origin
+            ? []
+            : [{ title: `${advice}: setback ${text}`, changes: [{ origin: setback.origin, text }], safe: false }],
+      };
+    }),
+};

@@ -1,0 +1,153 @@
+import { formatAngle, listOf, typeLength } from '../../format.js';
+import { verdictOf } from '../../scene/verdict.js';
+import { elevation, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import type { Check } from '../check.js';
+import { aboutView, eachView, whoLooks } from './each-view.js';
+
+/** Degrees above (positive) or below (negative) the eye's level line. */
+interface Angles {
+  readonly top: number;
+  readonly centre: number;
+  readonly bottom: number;
+}
+
+/** Rounding of a drawing, as an angle: 1 mm at arm's length. */
+const SLACK = 0.1;
+
+export const screenHeight: Check = {
+  id: 'screen-height',
+  group: 'screen',
+  title: 'Screen height',
+  question: 'Is the screen at a good height for the eye?',
+  computes: 'Elevation of the screen’s top edge, middle and bottom edge, seen from the eye.',
+  limits:
+    'Preferred: top edge at or below eye level, middle 0 to 30° below (best 15° seated, 10° standing), bottom at most 33° below. ' +
+    'Outer: top at most 20° above, bottom at most 60° below.',
+  sources: [
+    {
+      name: 'Panero & Zelnik 1979, 9.1 and 9.2',
+      says: 'Normal line of sight 10° below level standing, 15° sitting; top at eye height; bottom at most 30°, 33° when sitting long.',
+      read: 'in the source',
+    },
+    {
+      name: 'CCOHS, monitor positioning',
+      says: 'Middle about 15° below level, good within 15° of that.',
+      read: 'in the source',
+    },
+    {
+      name: 'NUREG-0700 Rev. 2, 11.1.2-6',
+      says: 'Displays watched often: at most 20° above level.',
+      read: 'in the source',
+    },
+    { name: 'ANSI/HFS 100-1988', says: 'Screen within 60° below level.', read: 'in a secondary source' },
+  ],
+  strength: 'strong',
+  unit: 'deg',
+  example: {
+    fires: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 24in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 16in above desk } }
+`,
+    passes: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3"  sitting-eye 29in }
+monitor Cues { diagonal 24in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 2in above desk } }
+`,
+  },
+  find: (scene) =>
+    eachView(scene, 'how high the eye looks at', (eyes, view) => {
+      const angles = anglesOf(view, eyes.desk, eyes.eye);
+      const share = shareOfEyes(eyes, (eye, desk) => isGood(anglesOf(view, desk, eye)));
+      const shareAtLimit = shareOfEyes(eyes, (eye, desk) => isBearable(anglesOf(view, desk, eye)));
+      const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+      const decides = decisive(angles, verdict === 'fail');
+      const shift = shiftWanted(view, eyes);
+      const heights = view.use.height!;
+      const text = typeLength(heights.distance.value + shift, scene.booth.show);
+      const advice =
+        shift < 0 ? `Lower it by about ${scene.length(-shift)}` : `Raise it by about ${scene.length(shift)}`;
+      return {
+        ...aboutView(eyes, view),
+        verdict,
+        measured: decides.value,
+        limit: decides.limit,
+        margin: decides.margin,
+        share,
+        shareAtLimit,
+        message:
+          verdict === 'pass'
+            ? `${view.name} is at a good height for ${whoLooks(eyes)}: its middle is ${below(angles.centre)}.`
+            : `${sentence(view, eyes, angles)} ${advice}: ${heights.line} ${text} above ${heights.over}.`,
+        terms: `top ${formatAngle(angles.top)}, middle ${formatAngle(angles.centre)}, bottom ${formatAngle(angles.bottom)} from eye level`,
+        origin: heights.distance.origin ?? view.use.monitor.origin,
+        remedies:
+          verdict === 'pass' || !heights.distance.origin
+            ? []
+            : [
+                {
+                  title: `${advice}: suits ${eyes.person.name}`,
+                  changes: [{ origin: heights.distance.origin, text }],
+                  safe: false,
+                },
+              ],
+      };
+    }),
+};
+
+function anglesOf(view: View, desk: number, eye: number): Angles {
+  const lines = linesOf(view, desk);
+  return {
+    top: elevation(view, lines.top, eye),
+    centre: elevation(view, lines.centre, eye),
+    bottom: elevation(view, lines.bottom, eye),
+  };
+}
+
+function isGood({ top, centre, bottom }: Angles): boolean {
+  return top <= SLACK && centre <= SLACK && centre >= -30 - SLACK && bottom >= -33 - SLACK;
+}
+
+function isBearable({ top, bottom }: Angles): boolean {
+  return top <= 20 + SLACK && bottom >= -60 - SLACK;
+}
+
+/** The line of the screen that has the least room to its bound. */
+function decisive(angles: Angles, outer: boolean): { value: number; limit: number; margin: number } {
+  const highest = outer ? 20 : 0;
+  const lowest = outer ? -60 : -33;
+  const bounds = [
+    { value: angles.top, limit: highest, margin: highest - angles.top },
+    { value: angles.bottom, limit: lowest, margin: angles.bottom - lowest },
+    ...(outer ? [] : [{ value: angles.centre, limit: -30, margin: angles.centre + 30 }]),
+  ];
+  return bounds.reduce((worst, bound) => (bound.margin < worst.margin ? bound : worst));
+}
+
+/** How far to move the screen so that it is inside its bands; up is positive. */
+function shiftWanted(view: View, eyes: Eyes): number {
+  const lines = linesOf(view, eyes.desk);
+  const drop = (angle: number) => view.level * Math.tan((angle * Math.PI) / 180);
+  const highest = eyes.eye - lines.top;
+  const lowest = Math.max(eyes.eye + drop(-30) - lines.centre, eyes.eye + drop(-33) - lines.bottom);
+  const ideal = eyes.eye + drop(eyes.posture === 'sit' ? -15 : -10) - lines.centre;
+  return Math.min(highest, Math.max(lowest, ideal));
+}
+
+function sentence(view: View, eyes: Eyes, angles: Angles): string {
+  const faults = [
+    ...(angles.top > SLACK ? [`its top edge is ${formatAngle(angles.top)} above eye level`] : []),
+    ...(angles.centre < -30 - SLACK ? [`its middle is ${below(angles.centre)}`] : []),
+    ...(angles.bottom < -33 - SLACK ? [`its bottom edge is ${below(angles.bottom)}`] : []),
+  ];
+  const what = faults.length > 0 ? listOf(faults) : `its top edge is ${below(angles.top)}, close to the limit`;
+  const why =
+    angles.top > SLACK ? 'so the head tips back' : faults.length > 0 ? 'so the neck bends' : 'and eye heights differ';
+  return `For ${whoLooks(eyes)}, ${view.name} stands badly: ${what}, ${why}.`;
+}
+
+function below(angle: number): string {
+  return angle <= 0 ? `${formatAngle(-angle)} below eye level` : `${formatAngle(angle)} above eye level`;
+}

@@ -1,0 +1,69 @@
+import { possessive } from '../../format.js';
+import { atLeast } from '../../stations/demand.js';
+import { lacksDeskHeight, lacksSeatHeight, THIGH_DEPTH, thicknessBetween } from '../../stations/station.js';
+import type { Check } from '../check.js';
+
+const AT_A_DESK = 7 * 25.4;
+const AT_A_STOOL = 7.5 * 25.4;
+
+export const thighRoom: Check = {
+  id: 'thigh-room',
+  group: 'seat',
+  title: 'Thigh room',
+  question: 'Do the thighs fit under the desk?',
+  computes:
+    'Desk height, less the top and whatever hangs below it over the 17 in (432 mm) that the thighs take, less seat height, ' +
+    'less thigh clearance; and the same gap without the thigh, against a least height.',
+  limits:
+    'Preferred: at least 15 mm above the thigh. Outer: at least 0. And from seat to underside at least 178 mm (7 in) with a chair, 191 mm (7 1/2 in) with a stool.',
+  sources: [
+    {
+      name: 'Panero & Zelnik 1979, Table 1, 3.2 and 7.3',
+      says: 'The 95th percentile thigh sets the clearance: 7 in at a desk, 7 1/2 in at a drafting table or stool counter.',
+      read: 'in the source',
+    },
+    {
+      name: 'own allowance',
+      says: '15 mm for clothing; Hong Kong figures give 35 mm for heavy outdoor clothing.',
+      read: 'own bound',
+    },
+  ],
+  strength: 'strong',
+  unit: 'mm',
+  example: {
+    fires: `desk Left { width 60in  depth 27in  height 36in  tray { drop 4in } }
+stool Tall { seat 28in  foot-ring 17in below seat }
+operator Noor { stature 5'3" }
+workstation Sound { desk Left  stool Tall  operators Noor }
+`,
+    passes: `desk Left { width 60in  depth 27in  height 38in }
+stool Tall { seat 28in  foot-ring 17in below seat }
+operator Noor { stature 5'3" }
+workstation Sound { desk Left  stool Tall  operators Noor }
+`,
+  },
+  rule: {
+    posture: 'sit',
+    order: 30,
+    lacks: (station) => lacksSeatHeight(station) ?? lacksDeskHeight(station),
+    demands(station) {
+      const thickness = thicknessBetween(station.desk!, 0, THIGH_DEPTH);
+      const least = station.seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;
+      const gap = { seat: -1, desk: 1, constant: -thickness } as const;
+      return [
+        { form: { ...gap, body: { thighClearance: -1 } }, preferred: atLeast(15), outer: atLeast(0) },
+        { form: { ...gap, body: {} }, preferred: atLeast(least), outer: atLeast(least) },
+      ];
+    },
+    says({ station, who, demand, value, side, length }) {
+      if (side === undefined) return `${possessive(who)} thighs fit under the desk.`;
+      if (demand === 1) {
+        const least = station.seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;
+        return `From the seat to the underside of the desk is ${length(value)}; ${length(least)} is the least for anyone.`;
+      }
+      return value < 0
+        ? `${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
+        : `Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
+    },
+  },
+};

@@ -1,0 +1,120 @@
+import type { PlacedPiece } from '../../assessment.js';
+import { penetration, spanAlong } from '../../layout/polygon.js';
+import type { Scene } from '../../scene/scene.js';
+import { TOLERANCE } from '../../units.js';
+import type { Check, FindingDraft } from '../check.js';
+
+export const overlap: Check = {
+  id: 'overlap',
+  group: 'space',
+  title: 'Pieces in one place',
+  question: 'Do two pieces occupy one place, or stand outside the room or in a door’s swing?',
+  computes:
+    'How far two outlines reach into one another, how far a piece reaches past a wall, and into the sweep of a door.',
+  limits: 'None may, beyond 1 mm.',
+  sources: [{ name: 'geometry', says: 'Two things cannot stand in one place.', read: 'derived' }],
+  strength: 'strong',
+  caution: 'A door that cannot open fully can block a way out. Your local fire official decides.',
+  unit: 'mm',
+  example: {
+    fires: `room { width 30ft  depth 40ft }
+desk Left { width 60in  depth 27in  height 29in }
+desk Right { width 60in  depth 27in  height 29in }
+place Left at 10ft, 6ft
+place Right at 14ft, 6ft
+`,
+    passes: `room { width 30ft  depth 40ft }
+desk Left { width 60in  depth 27in  height 29in }
+desk Right { width 60in  depth 27in  height 29in }
+place Left, Right in a row at 10ft, 6ft
+`,
+  },
+  find(scene) {
+    const clashes = [...pairs(scene), ...outside(scene), ...inSwings(scene)];
+    if (clashes.length > 0 || scene.layout.pieces.length === 0) return clashes;
+    const many = scene.layout.pieces.length;
+    return [
+      {
+        subject: { kind: 'booth', name: scene.booth.name },
+        verdict: 'pass',
+        message: `${many === 1 ? 'The one placed piece stands' : `All ${many} placed pieces stand`} clear of one another, of the walls and of the doors.`,
+        ...(scene.booth.origin && { origin: scene.booth.origin }),
+      },
+    ];
+  },
+};
+
+function pairs(scene: Scene): FindingDraft[] {
+  const solid = scene.layout.pieces.filter((piece) => piece.kind !== 'platform');
+  return solid.flatMap((piece, index) =>
+    solid.slice(0, index).flatMap((other): FindingDraft[] => {
+      const depth = penetration(piece.outline, other.outline);
+      if (depth <= TOLERANCE || isTuckedUnder(scene, piece, other)) return [];
+      return [
+        {
+          ...clash(piece, depth),
+          message: `${piece.name} and ${other.name} stand in one place: they overlap by ${scene.length(depth)}. Move one of them.`,
+          related: [{ origin: other.origin, message: `${other.name} stands here too` }],
+        },
+      ];
+    }),
+  );
+}
+
+function isTuckedUnder(scene: Scene, a: PlacedPiece, b: PlacedPiece): boolean {
+  return scene.booth.racks.some(
+    ({ name, under }) =>
+      (name === a.name && under?.desk.name === b.name) || (name === b.name && under?.desk.name === a.name),
+  );
+}
+
+function outside(scene: Scene): FindingDraft[] {
+  const { room } = scene.layout;
+  if (!scene.booth.room) return [];
+  return scene.layout.pieces.flatMap((piece) => {
+    const [left, right] = spanAlong(piece.outline, { x: 1, y: 0 });
+    const [back, front] = spanAlong(piece.outline, { x: 0, y: 1 });
+    const walls = [
+      { wall: 'the left wall', by: -left },
+      { wall: 'the back wall', by: -back },
+      ...(room
+        ? [
+            { wall: 'the right wall', by: right - room.width },
+            { wall: 'the stage wall', by: front - room.depth },
+          ]
+        : []),
+    ];
+    return walls
+      .filter(({ by }) => by > TOLERANCE)
+      .map(({ wall, by }): FindingDraft => ({
+        ...clash(piece, by),
+        message: `${piece.name} stands ${scene.length(by)} through ${wall}. Move it into the room.`,
+      }));
+  });
+}
+
+function inSwings(scene: Scene): FindingDraft[] {
+  return scene.layout.doorSwings.flatMap(({ door, outline }) =>
+    scene.layout.pieces.flatMap((piece): FindingDraft[] => {
+      const depth = penetration(piece.outline, outline);
+      if (depth <= TOLERANCE) return [];
+      return [
+        {
+          ...clash(piece, depth),
+          message: `${piece.name} stands in the swing of the door ${door}, by ${scene.length(depth)}. Move it so that the door opens fully.`,
+        },
+      ];
+    }),
+  );
+}
+
+function clash(piece: PlacedPiece, depth: number) {
+  return {
+    subject: { kind: piece.kind === 'column' ? 'room' : piece.kind, name: piece.name },
+    verdict: 'fail',
+    measured: depth,
+    limit: 0,
+    margin: -depth,
+    origin: piece.origin,
+  } as const;
+}

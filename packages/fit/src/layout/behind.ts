@@ -1,0 +1,64 @@
+import type { PlacedPiece } from '../assessment.js';
+import type { Desk } from '../booth.js';
+import type { Millimetres } from '../units.js';
+import { placedDesk, type Layout } from './layout.js';
+import { clip, dot, pointIn, spanAlong, type Frame } from './polygon.js';
+
+/** The first thing behind a desk's near edge. */
+export interface Behind {
+  readonly distance: Millimetres;
+  /** 'the back wall', or a piece's name. */
+  readonly what: string;
+  readonly piece?: PlacedPiece;
+}
+
+/** What stands behind a desk, anywhere along its near edge; undefined if the plan does not say. */
+export function behindDesk(layout: Layout, desk: Desk): Behind | undefined {
+  const placed = placedDesk(layout, desk);
+  if (!placed) return undefined;
+  const candidates = [...wallsBehind(layout, placed.frame, placed.width), ...piecesBehind(layout, desk, placed)];
+  return candidates.reduce<Behind | undefined>(
+    (nearest, one) => (nearest && nearest.distance <= one.distance ? nearest : one),
+    undefined,
+  );
+}
+
+function wallsBehind(layout: Layout, frame: Frame, width: Millimetres): Behind[] {
+  const back = { x: -frame.forward.x, y: -frame.forward.y };
+  const walls = [
+    { what: 'the back wall', toward: -back.y, gap: (y: number) => y, axis: 'y' },
+    { what: 'the left wall', toward: -back.x, gap: (x: number) => x, axis: 'x' },
+    ...(layout.room
+      ? [
+          { what: 'the right wall', toward: back.x, gap: (x: number) => layout.room!.width - x, axis: 'x' },
+          { what: 'the stage wall', toward: back.y, gap: (y: number) => layout.room!.depth - y, axis: 'y' },
+        ]
+      : []),
+  ];
+  return walls.flatMap(({ what, toward, gap, axis }) => {
+    if (toward < 1e-9) return [];
+    const ends = [pointIn(frame, 0, 0), pointIn(frame, width, 0)];
+    const distances = ends.map((point) => gap(axis === 'x' ? point.x : point.y) / toward);
+    return [{ what, distance: Math.min(...distances) }];
+  });
+}
+
+function piecesBehind(layout: Layout, desk: Desk, placed: { frame: Frame; width: Millimetres }): Behind[] {
+  const { frame, width } = placed;
+  const back = { x: -frame.forward.x, y: -frame.forward.y };
+  const left = dot(frame.origin, frame.right);
+  return layout.pieces
+    .filter((piece) => piece.name !== desk.name && piece.kind !== 'platform')
+    .flatMap((piece) => {
+      const beside = clip(clip(piece.outline, frame.right, left + 1), negative(frame.right), -(left + width - 1));
+      const behind = clip(beside, back, dot(frame.origin, back) + 1);
+      if (behind.length < 3) return [];
+      const [nearest] = spanAlong(behind, back);
+      const distance = nearest - dot(frame.origin, back);
+      return distance > 2 ? [{ what: piece.name, distance, piece }] : [];
+    });
+}
+
+function negative(point: { x: number; y: number }) {
+  return { x: -point.x, y: -point.y };
+}

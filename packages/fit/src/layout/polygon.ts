@@ -1,0 +1,116 @@
+import type { Polygon } from '../assessment.js';
+import type { PlanPoint } from '../booth.js';
+import type { Degrees, Millimetres } from '../units.js';
+
+/**
+ * A place and a heading on the plan: `right` runs along a desk's near edge from its left end, `forward` away from its
+ * operator. Heading 0 faces the stage; positive turns to the right.
+ */
+export interface Frame {
+  readonly origin: PlanPoint;
+  readonly right: PlanPoint;
+  readonly forward: PlanPoint;
+}
+
+export function frameAt(origin: PlanPoint, heading: Degrees): Frame {
+  const angle = (heading * Math.PI) / 180;
+  const sin = clean(Math.sin(angle));
+  const cos = clean(Math.cos(angle));
+  return { origin, right: { x: cos, y: -sin }, forward: { x: sin, y: cos } };
+}
+
+/** Right angles stay exact: sin 180° is 0, not 1e-16. */
+function clean(value: number): number {
+  return Math.abs(value - Math.round(value)) < 1e-12 ? Math.round(value) : value;
+}
+
+/** A point of the frame, `along` its near edge and `away` from it. */
+export function pointIn(frame: Frame, along: Millimetres, away: Millimetres): PlanPoint {
+  return {
+    x: frame.origin.x + along * frame.right.x + away * frame.forward.x,
+    y: frame.origin.y + along * frame.right.y + away * frame.forward.y,
+  };
+}
+
+/** A rectangle of the frame, anticlockwise. */
+export function rectangleIn(frame: Frame, along: readonly [number, number], away: readonly [number, number]): Polygon {
+  return [
+    pointIn(frame, along[0], away[0]),
+    pointIn(frame, along[1], away[0]),
+    pointIn(frame, along[1], away[1]),
+    pointIn(frame, along[0], away[1]),
+  ];
+}
+
+/** Smallest distance between two convex outlines; 0 if they touch or overlap. */
+export function distanceBetween(a: Polygon, b: Polygon): Millimetres {
+  if (penetration(a, b) > 0) return 0;
+  let least = Infinity;
+  for (const [p, q] of edgesOf(a)) for (const point of b) least = Math.min(least, distanceToSegment(point, p, q));
+  for (const [p, q] of edgesOf(b)) for (const point of a) least = Math.min(least, distanceToSegment(point, p, q));
+  return least;
+}
+
+/**
+ * How far two convex outlines reach into one another, along the direction in which they part most easily
+ * (separating axis theorem); 0 if they are apart.
+ */
+export function penetration(a: Polygon, b: Polygon): Millimetres {
+  let least = Infinity;
+  for (const axis of [...normalsOf(a), ...normalsOf(b)]) {
+    const [aMin, aMax] = spanAlong(a, axis);
+    const [bMin, bMax] = spanAlong(b, axis);
+    least = Math.min(least, aMax - bMin, bMax - aMin);
+    if (least <= 0) return 0;
+  }
+  return least;
+}
+
+/** The part of a convex outline with `normal · point ≥ offset`; empty if none. */
+export function clip(polygon: Polygon, normal: PlanPoint, offset: Millimetres): Polygon {
+  const kept: PlanPoint[] = [];
+  for (const [p, q] of edgesOf(polygon)) {
+    const from = dot(p, normal) - offset;
+    const to = dot(q, normal) - offset;
+    if (from >= 0) kept.push(p);
+    if ((from > 0 && to < 0) || (from < 0 && to > 0)) {
+      const share = from / (from - to);
+      kept.push({ x: p.x + share * (q.x - p.x), y: p.y + share * (q.y - p.y) });
+    }
+  }
+  return kept;
+}
+
+export function spanAlong(polygon: Polygon, axis: PlanPoint): [number, number] {
+  let min = Infinity;
+  let max = -Infinity;
+  for (const point of polygon) {
+    const along = dot(point, axis);
+    min = Math.min(min, along);
+    max = Math.max(max, along);
+  }
+  return [min, max];
+}
+
+export function dot(a: PlanPoint, b: PlanPoint): number {
+  return a.x * b.x + a.y * b.y;
+}
+
+function edgesOf(polygon: Polygon): [PlanPoint, PlanPoint][] {
+  return polygon.map((point, index) => [point, polygon[(index + 1) % polygon.length]!]);
+}
+
+function normalsOf(polygon: Polygon): PlanPoint[] {
+  return edgesOf(polygon)
+    .map(([p, q]) => ({ x: q.y - p.y, y: p.x - q.x, length: Math.hypot(q.x - p.x, q.y - p.y) }))
+    .filter(({ length }) => length > 0)
+    .map(({ x, y, length }) => ({ x: x / length, y: y / length }));
+}
+
+function distanceToSegment(point: PlanPoint, p: PlanPoint, q: PlanPoint): Millimetres {
+  const along = { x: q.x - p.x, y: q.y - p.y };
+  const square = dot(along, along);
+  const share =
+    square === 0 ? 0 : Math.min(1, Math.max(0, dot({ x: point.x - p.x, y: point.y - p.y }, along) / square));
+  return Math.hypot(point.x - p.x - share * along.x, point.y - p.y - share * along.y);
+}

@@ -1,0 +1,172 @@
+import type { Monitor, Posture, ScreenUse } from '../booth.js';
+import { shareOf } from '../bodies/people.js';
+import type { Missing } from '../assessment.js';
+import { settingOf, settingsOf, type PersonalSettings } from '../stations/rules.js';
+import {
+  heightsOf,
+  lacksDeskHeight,
+  lacksSeatHeight,
+  missing,
+  type Person,
+  type Station,
+} from '../stations/station.js';
+import type { Degrees, Millimetres, Share } from '../units.js';
+import type { Scene } from './scene.js';
+
+/** A person's eye and desk, in one posture: of the mean body, and of everybody the body may be. */
+export interface Eyes {
+  readonly station: Station;
+  readonly person: Person;
+  readonly posture: Posture;
+  readonly eye: Millimetres;
+  readonly desk: Millimetres;
+  readonly all: { readonly eye: Float64Array; readonly desk: Float64Array };
+}
+
+/** Eyes of everyone at a station in each posture it is used in; a posture whose heights are unknown is left out. */
+export function eyesAt(scene: Scene, station: Station): readonly Eyes[] {
+  return station.workstation.postures.value.flatMap((posture) =>
+    station.people.flatMap((person) => eyesOf(scene, station, person, posture) ?? []),
+  );
+}
+
+const remembered = new WeakMap<Scene, Map<string, Eyes>>();
+
+function eyesOf(scene: Scene, station: Station, person: Person, posture: Posture): Eyes | undefined {
+  const heights = heightsOf(station, posture);
+  if (!heights) return undefined;
+  const ofScene = remembered.get(scene) ?? new Map<string, Eyes>();
+  remembered.set(scene, ofScene);
+  const key = JSON.stringify([station.name, person.name, posture]);
+  const known = ofScene.get(key);
+  if (known) return known;
+  const rules = scene.rules(station, posture);
+  const settings = settingsOf(rules, heights, person.people);
+  const mean = settingOf(rules, heights, person.dimensions);
+  const meanEye = eyeAbove(station, posture, mean.seat, person.dimensions);
+  const eyes: Eyes = {
+    station,
+    person,
+    posture,
+    eye: meanEye,
+    desk: mean.desk,
+    all: { eye: everyEye(station, person, posture, settings), desk: settings.desk },
+  };
+  ofScene.set(key, eyes);
+  return eyes;
+}
+
+function eyeAbove(
+  station: Station,
+  posture: Posture,
+  seat: Millimetres,
+  body: { readonly sittingEyeHeight: number; readonly standingEyeHeight: number },
+): Millimetres {
+  return posture === 'sit' ? seat + body.sittingEyeHeight - station.slump : body.standingEyeHeight + station.shoe;
+}
+
+function everyEye(station: Station, person: Person, posture: Posture, settings: PersonalSettings): Float64Array {
+  const sitting = posture === 'sit' ? person.people.column('sittingEyeHeight') : undefined;
+  const standing = posture === 'stand' ? person.people.column('standingEyeHeight') : undefined;
+  return settings.seat.map((seat, index) =>
+    sitting ? seat + sitting[index]! - station.slump : standing![index]! + station.shoe,
+  );
+}
+
+/** What must be said before an eye height is known. */
+export function lacksEyes(station: Station, posture: Posture): Missing | undefined {
+  return lacksDeskHeight(station) ?? (posture === 'sit' ? lacksSeatHeight(station) : undefined);
+}
+
+/** A screen as its operator meets it: lengths from the eye's place over the near edge. */
+export interface View {
+  readonly use: ScreenUse;
+  readonly name: string;
+  readonly monitor: Monitor;
+  /** Straight ahead and to the right, from the eye to the middle of the screen. */
+  readonly ahead: Millimetres;
+  readonly aside: Millimetres;
+  /** Level distance. */
+  readonly level: Millimetres;
+  readonly bearing: Degrees;
+  readonly size: { readonly width: Millimetres; readonly height: Millimetres };
+  readonly tilt: Degrees;
+  /** How far the face is swung from squarely facing the operator. */
+  readonly swing: Degrees;
+}
+
+/** The screens of a station, or what keeps one from being placed. */
+export function viewsAt(station: Station): { readonly views: readonly View[]; readonly gaps: readonly Gap[] } {
+  const views: View[] = [];
+  const gaps: Gap[] = [];
+  for (const use of station.workstation.screens) {
+    const monitor = station.booth.monitors.find((candidate) => candidate.name === use.monitor.name);
+    if (!monitor) continue;
+    const lack = lacksOf(use, monitor);
+    if (lack) gaps.push({ use, missing: lack });
+    else views.push(viewOf(station, use, monitor));
+  }
+  return { views, gaps };
+}
+
+export interface Gap {
+  readonly use: ScreenUse;
+  readonly missing: Missing;
+}
+
+function lacksOf(use: ScreenUse, monitor: Monitor): Missing | undefined {
+  if (!use.setback) return missing('setback', `monitor ${monitor.name}`, 'setback 20in', use.origin);
+  if (!use.height) return missing('bottom', `monitor ${monitor.name}`, 'bottom 4in above desk', use.origin);
+  if (!monitor.diagonal) return missing('diagonal', `monitor ${monitor.name}`, 'diagonal 24in', monitor.origin);
+  return undefined;
+}
+
+function viewOf(station: Station, use: ScreenUse, monitor: Monitor): View {
+  const ahead = use.setback!.value - station.workstation.lean.value;
+  const turn = use.turn?.value ?? 0;
+  const place = station.workstation.at?.value ?? (station.desk?.width?.value ?? 0) / 2;
+  const aside = use.at ? use.at.value - place : ahead * Math.tan((turn * Math.PI) / 180);
+  const bearing = degrees(Math.atan2(aside, ahead));
+  const { across, down } = monitor.aspect.value;
+  const diagonal = monitor.diagonal!.value;
+  const scale = diagonal / Math.hypot(across, down);
+  return {
+    use,
+    name: monitor.name,
+    monitor,
+    ahead,
+    aside,
+    level: Math.hypot(ahead, aside),
+    bearing,
+    size: { width: across * scale, height: down * scale },
+    tilt: use.tilt.value,
+    swing: use.at && use.turn ? turn - bearing : use.at && !use.turn ? -bearing : 0,
+  };
+}
+
+/** Heights of a screen's lines above the floor, for a desk of a given height. */
+export function linesOf(view: View, desk: Millimetres): { top: Millimetres; centre: Millimetres; bottom: Millimetres } {
+  const { line, over, distance } = view.use.height!;
+  const upright = view.size.height * Math.cos((view.tilt * Math.PI) / 180);
+  const said = distance.value + (over === 'desk' ? desk : 0);
+  const centre = said + (line === 'bottom' ? upright / 2 : line === 'top' ? -upright / 2 : 0);
+  return { top: centre + upright / 2, centre, bottom: centre - upright / 2 };
+}
+
+/** Elevation of a height seen from the eye: negative is below eye level. */
+export function elevation(view: View, height: Millimetres, eye: Millimetres): Degrees {
+  return degrees(Math.atan2(height - eye, view.level));
+}
+
+export function distanceTo(view: View, height: Millimetres, eye: Millimetres): Millimetres {
+  return Math.hypot(view.level, height - eye);
+}
+
+/** The share of everybody a body may be for whom something of eye and desk height holds. */
+export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimetres) => boolean): Share {
+  return shareOf(eyes.person.people, (person) => holds(eyes.all.eye[person]!, eyes.all.desk[person]!));
+}
+
+export function degrees(radians: number): Degrees {
+  return (radians * 180) / Math.PI;
+}

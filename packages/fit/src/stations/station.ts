@@ -1,0 +1,93 @@
+import type { Missing } from '../assessment.js';
+import type { Body } from '../bodies/body.js';
+import type { People } from '../bodies/people.js';
+import type { Booth, Desk, Origin, Posture, Seat, Workstation } from '../booth.js';
+import type { Millimetres, Range, Share } from '../units.js';
+import type { Dimensions } from './demand.js';
+
+/** How deep under the desk a seated person's thighs reach: the depth at the knee, 17 in (OSHA Computer Workstations). */
+export const THIGH_DEPTH: Millimetres = 17 * 25.4;
+
+/** An operator or a crowd, as a body. */
+export interface Person {
+  readonly name: string;
+  readonly kind: 'operator' | 'crowd';
+  readonly origin: Origin;
+  readonly body: Body;
+  readonly people: People;
+  /** The mean of every dimension. */
+  readonly dimensions: Dimensions;
+  /** The share that must meet the preferred band for a pass. */
+  readonly wanted: Share;
+}
+
+/** One workstation with everything it refers to. */
+export interface Station {
+  readonly workstation: Workstation;
+  readonly name: string;
+  readonly booth: Booth;
+  readonly desk?: Desk;
+  readonly seat?: Seat;
+  readonly people: readonly Person[];
+  readonly shoe: Millimetres;
+  readonly slump: Millimetres;
+  readonly working: Millimetres;
+}
+
+export function sits(station: Station): boolean {
+  return station.workstation.postures.value.includes('sit');
+}
+
+export function stands(station: Station): boolean {
+  return station.workstation.postures.value.includes('stand');
+}
+
+/** Seat and desk heights in a posture: a standing person has no seat. Undefined if the file does not say them. */
+export function heightsOf(station: Station, posture: Posture): { seat: Range; desk: Range } | undefined {
+  const desk = station.desk?.height?.value;
+  const seat = posture === 'stand' ? { min: 0, max: 0 } : station.seat?.seat?.value;
+  return desk && seat ? { seat, desk } : undefined;
+}
+
+/** The desk's height, if the file does not say it. */
+export function lacksDeskHeight(station: Station): Missing | undefined {
+  const { workstation, desk } = station;
+  if (!desk) return missing('desk', `workstation ${station.name}`, 'desk Left', workstation.origin);
+  if (!desk.height) return missing('height', `desk ${desk.name}`, 'height 40in', desk.origin);
+  return undefined;
+}
+
+export function lacksSeatHeight(station: Station): Missing | undefined {
+  const { workstation, seat } = station;
+  if (!seat) return missing('stool', `workstation ${station.name}`, 'stool Tall', workstation.origin);
+  if (!seat.seat) return missing('seat', `${seat.kind} ${seat.name}`, 'seat 28in..32in', seat.origin);
+  return undefined;
+}
+
+export function missing(property: string, of: string, example: string, origin?: Origin): Missing {
+  return { property, of, example, ...(origin && { origin }) };
+}
+
+/**
+ * Seat height less foot support, as a linear form's parts: on the floor or a fixed ring the seat's height counts; a ring
+ * that hangs below the seat moves with it, and only its drop counts.
+ */
+export function seatAboveFeet(station: Station): { seat: 0 | 1; constant: Millimetres } {
+  const ring = station.seat?.footRing;
+  if (!ring) return { seat: 1, constant: 0 };
+  return ring.from === 'seat'
+    ? { seat: 0, constant: ring.distance.value }
+    : { seat: 1, constant: -ring.distance.value };
+}
+
+/** What the top and whatever hangs below it take between two depths from the near edge. */
+export function thicknessBetween(desk: Desk, from: Millimetres, to: Millimetres): Millimetres {
+  const hanging = desk.hanging
+    .filter((piece) => {
+      const near = piece.fromEdge.value;
+      const far = piece.depth ? near + piece.depth.value : Infinity;
+      return near < to - 1 && far > from + 1;
+    })
+    .map((piece) => piece.drop?.value ?? 0);
+  return desk.top.value + Math.max(0, ...hanging);
+}
