@@ -1,4 +1,4 @@
-import type { Served, Verdict, WorkstationFigures } from '../assessment.js';
+import type { Remedy, Served, Verdict, WorkstationFigures } from '../assessment.js';
 import { sdOf } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import type { Posture } from '../booth.js';
@@ -8,7 +8,8 @@ import { formatShare, possessive } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Band, type Demand } from '../stations/demand.js';
-import { settingOf, sharesOf, type Heights, type RuleShares } from '../stations/rules.js';
+import { settingOf, type Heights } from '../stations/rules.js';
+import { sharesOf, type RuleShares } from '../stations/shares.js';
 import { heightsOf, type Person, type Station } from '../stations/station.js';
 import type { Share } from '../units.js';
 import { dimensionWords } from '../bodies/words.js';
@@ -97,7 +98,7 @@ function draftOf(
   const verdict = verdictOf(share, shareAtLimit, person.wanted);
   const { reading, band } = readingOf(scene, station, person, rule, outcome, verdict);
   const nearest = nearestBound(band, reading.value);
-  const remedies = verdict === 'pass' ? [] : remediesFor(scene, station, posture, person);
+  const remedies = verdict === 'pass' ? [] : remediesFor(scene, station, posture, person, rule);
   return {
     subject: { kind: 'workstation', name: station.name },
     operator: person.name,
@@ -108,12 +109,7 @@ function draftOf(
     margin: marginIn(band, reading.value),
     share,
     shareAtLimit,
-    message: [
-      rule.body.says(reading),
-      ...certainty(person, verdict, share, shareAtLimit),
-      ...(verdict === 'pass' ? [] : settledBy(person, rule.demands[reading.demand]!)),
-      ...(verdict === 'pass' ? [] : remedies.slice(0, 1).map(({ title }) => `${title}.`)),
-    ].join(' '),
+    message: messageOf(person, rule, reading, verdict, { share, shareAtLimit }, remedies),
     origin: pointAt(station, person),
     related: relatedOf(station, person),
     remedies,
@@ -140,7 +136,7 @@ function readingOf(
   const side = value < wanted.min - 1 ? 'below' : value > wanted.max + 1 ? 'above' : undefined;
   const reading: Reading = {
     station,
-    who: person.kind === 'crowd' ? `the average of ${person.name}` : person.name,
+    who: person.name,
     demand,
     value,
     ...(side && { side }),
@@ -156,17 +152,39 @@ function nearestBound(band: Band, value: number): number {
   return value - band.min < band.max - value ? band.min : band.max;
 }
 
+interface Shares {
+  readonly share: Share;
+  readonly shareAtLimit: Share;
+}
+
+/** What is so, how sure that is, what would settle it, and what to change. */
+function messageOf(
+  person: Person,
+  rule: StationRule,
+  reading: Reading,
+  verdict: Verdict,
+  shares: Shares,
+  remedies: readonly Remedy[],
+): string {
+  const says = person.kind === 'crowd' ? ofCrowd(person, rule, shares) : rule.body.says(reading);
+  if (verdict === 'pass') return says;
+  const [first] = remedies;
+  return [
+    says,
+    ...(person.kind === 'crowd' ? [] : certainty(person, shares)),
+    ...settledBy(person, rule.demands[reading.demand]!),
+    ...(first ? [`${first.title}.`] : []),
+  ].join(' ');
+}
+
+function ofCrowd(person: Person, rule: StationRule, { share, shareAtLimit }: Shares): string {
+  return `${rule.title}: ${percent(share)} of ${person.name} meet the preferred band (${percent(person.wanted)} wanted), ${percent(shareAtLimit)} the outer limit.`;
+}
+
 /** Where the answer is a share of people, say so; a person of whom all is measured gets no such sentence. */
-function certainty(person: Person, verdict: Verdict, share: Share, shareAtLimit: Share): string[] {
+function certainty(person: Person, { share, shareAtLimit }: Shares): string[] {
   const certain = (value: Share) => value < 1e-9 || value > 1 - 1e-9;
   if (certain(share) && certain(shareAtLimit)) return [];
-  if (person.kind === 'crowd') {
-    const wanted = Math.round(person.wanted * 100);
-    return [
-      `${percent(share)} of ${person.name} are inside the preferred band (${wanted}% wanted), ${percent(shareAtLimit)} inside the outer limit.`,
-    ];
-  }
-  if (verdict === 'pass') return [];
   return [
     `Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
   ];

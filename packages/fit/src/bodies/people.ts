@@ -2,6 +2,7 @@ import type { Share } from '../units.js';
 import type { Body, BodyOfSex } from './body.js';
 import type { DimensionName } from './dimensions.js';
 import { normalCdf, normalQuantile } from './normal.js';
+import { residualCdf, skewedShape, type ResidualCdf } from './residual.js';
 
 /**
  * A body as people: a fixed set of equally likely persons per sex, drawn so evenly that a share counted over them is
@@ -13,11 +14,18 @@ export interface People {
   readonly weights: Float64Array;
   /** One dimension of every person: millimetres, weight in kilograms. */
   column(dimension: DimensionName): Float64Array;
-  /**
-   * P(low ≤ dimension ≤ high) for one person, everything that was drawn before the dimension's own residual held fast;
-   * 0 or 1 where nothing is left open.
-   */
-  probability(dimension: DimensionName, person: number, low: number, high: number): Share;
+  /** One dimension split into what was drawn before its own residual and that residual's distribution. */
+  ownResidual(dimension: DimensionName): OwnResidual;
+}
+
+/** `dimension = base + loading · residual`, the residual distributed as `cdf` says. */
+export interface OwnResidual {
+  readonly base: Float64Array;
+  /** By sex; 0 where the dimension is settled by what was drawn before. */
+  readonly loading: readonly number[];
+  readonly cdf: readonly ResidualCdf[];
+  /** Persons of one sex stand together: person ÷ this, rounded down, is the sex. */
+  readonly personsPerSex: number;
 }
 
 /** Persons per sex. Sampling error of a share: see people.test.ts, which holds it against far larger samples. */
@@ -30,6 +38,7 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
   const weights = new Float64Array(count);
   body.sexes.forEach((part, index) => weights.fill(part.weight / each, index * each, (index + 1) * each));
   const columns = new Map<DimensionName, Float64Array>();
+  const owns = new Map<DimensionName, OwnResidual>();
   const residuals = body.sexes.map((part) => new Residuals(part, each));
 
   return {
@@ -45,29 +54,23 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
       columns.set(dimension, column);
       return column;
     },
-    probability(dimension, person, low, high) {
-      const sex = Math.floor(person / each);
-      const part = body.sexes[sex]!;
-      const own = part.own[dimension];
-      const loading = own === undefined ? 0 : part.loadings[dimension][own]!;
-      const value = this.column(dimension)[person]!;
-      if (own === undefined || loading === 0) return value >= low && value <= high ? 1 : 0;
-      const base = value - loading * residuals[sex]!.get(own)[person % each]!;
-      const skewness = part.skewness[own]!;
-      return residualCdf((high - base) / loading, skewness) - residualCdf((low - base) / loading, skewness);
+    ownResidual(dimension) {
+      const existing = owns.get(dimension);
+      if (existing) return existing;
+      const base = Float64Array.from(this.column(dimension));
+      const own = body.sexes.map((part, sex) => {
+        const index = part.own[dimension];
+        const loading = index === undefined ? 0 : part.loadings[dimension][index]!;
+        if (index === undefined || loading === 0) return { loading: 0, cdf: residualCdf(0) };
+        const residual = residuals[sex]!.get(index);
+        for (let person = 0; person < each; person++) base[sex * each + person]! -= loading * residual[person]!;
+        return { loading, cdf: residualCdf(part.skewness[index]!) };
+      });
+      const result = { base, loading: own.map((o) => o.loading), cdf: own.map((o) => o.cdf), personsPerSex: each };
+      owns.set(dimension, result);
+      return result;
     },
   };
-}
-
-/** P(residual ≤ x) for a residual of the given skewness. */
-function residualCdf(x: number, skewness: number): Share {
-  if (x === Infinity) return 1;
-  if (x === -Infinity) return 0;
-  if (skewness === 0) return normalCdf(x);
-  const { linear, quadratic } = skewedShape(skewness);
-  const discriminant = linear * linear + 4 * quadratic * (quadratic + x);
-  if (discriminant <= 0) return quadratic > 0 ? 0 : 1;
-  return normalCdf((Math.sqrt(discriminant) - linear) / (2 * quadratic));
 }
 
 /** The share of people for whom `holds` is true. */
@@ -155,27 +158,6 @@ function truncate(index: number, count: number, range: { readonly min: number; r
     return Math.max(range.min, Math.min(range.max, z));
   });
 }
-
-/**
- * Coefficients of linear·z + quadratic·(z² − 1) with mean 0, variance 1 and the skewness wanted (Fleishman's power
- * method without its cubic term, Psychometrika 43, 1978).
- */
-function skewedShape(skewness: number): { readonly linear: number; readonly quadratic: number } {
-  const known = shapes.get(skewness);
-  if (known) return known;
-  let quadratic = skewness / 6;
-  for (let round = 0; round < 30; round++) {
-    const linearSquare = 1 - 2 * quadratic * quadratic;
-    const error = 6 * linearSquare * quadratic + 8 * quadratic ** 3 - skewness;
-    quadratic -= error / (6 - 12 * quadratic * quadratic);
-  }
-  const shape = { linear: Math.sqrt(1 - 2 * quadratic * quadratic), quadratic };
-  if (shapes.size > 1000) shapes.clear();
-  shapes.set(skewness, shape);
-  return shape;
-}
-
-const shapes = new Map<number, { readonly linear: number; readonly quadratic: number }>();
 
 /**
  * Coordinate `index` of the Hammersley set in (0, 1): equal steps in the first, radical inverses in the prime bases for

@@ -88,7 +88,7 @@ export interface BodyRule {
 /** One person's value of the demand that decides, for the sentence that says so. */
 export interface Reading {
   readonly station: Station;
-  /** The operator or crowd: 'Noor', 'the median of Volunteers'. */
+  /** The operator's name. */
   readonly who: string;
   /** Which of the rule's demands decides. */
   readonly demand: number;

@@ -19,12 +19,14 @@ export interface Scene {
   length(value: Millimetres): string;
   /** The limit of a check: the file's own number, or the published one. */
   limit(check: string, published: Millimetres): Millimetres;
-  /** The rules that hold at a station in a posture, in their order. */
+  /** The rules that hold at a station in a posture, in their order; the station may be a changed one. */
   rules(station: Station, posture: Posture): readonly StationRule[];
 }
 
 /** A rule that can be answered at a station, with its check. */
 export interface StationRule extends Rule {
+  /** The check's title. */
+  readonly title: string;
   readonly body: BodyRule;
 }
 
@@ -34,7 +36,7 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
   for (const crowd of booth.crowds) persons.set(crowd.name, crowdOf(crowd));
   const stations = booth.workstations.map((workstation) => stationOf(booth, workstation, persons));
   const ordered = checks.filter((check) => check.rule).sort((a, b) => a.rule!.order - b.rule!.order);
-  const rulesByStation = new Map<string, readonly StationRule[]>();
+  const rulesByStation = new Map<Station, Map<Posture, readonly StationRule[]>>();
   const overrides = new Map(booth.overrides.map((override) => [override.check, override.value]));
 
   return {
@@ -45,13 +47,19 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
     length: (value) => formatLength(value, booth.show),
     limit: (check, published) => overrides.get(check) ?? published,
     rules(station, posture) {
-      const key = `${posture} ${station.name}`;
-      const known = rulesByStation.get(key);
+      const byPosture = rulesByStation.get(station) ?? new Map<Posture, readonly StationRule[]>();
+      rulesByStation.set(station, byPosture);
+      const known = byPosture.get(posture);
       if (known) return known;
       const rules = ordered
         .filter(({ rule }) => rule!.posture === posture && (rule!.applies?.(station) ?? true) && !rule!.lacks(station))
-        .map((check) => ({ check: check.id, demands: check.rule!.demands(station), body: check.rule! }));
-      rulesByStation.set(key, rules);
+        .map((check) => ({
+          check: check.id,
+          title: check.title,
+          demands: check.rule!.demands(station),
+          body: check.rule!,
+        }));
+      byPosture.set(posture, rules);
       return rules;
     },
   };

@@ -25,17 +25,6 @@ export function allSettings(seat: Range, desk: Range): Settings {
   };
 }
 
-/** True if some pair of heights lies in the region. */
-export function isOpen(s: Settings): boolean {
-  return (
-    s.seatMin <= s.seatMax &&
-    s.deskMin <= s.deskMax &&
-    s.gapMin <= s.gapMax &&
-    s.deskMin - s.seatMax <= s.gapMax &&
-    s.deskMax - s.seatMin >= s.gapMin
-  );
-}
-
 /** The smallest D − S that the region holds. */
 export function smallestGap(s: Settings): Millimetres {
   return Math.max(s.gapMin, s.deskMin - s.seatMax);
@@ -52,24 +41,43 @@ export function largestGap(s: Settings): Millimetres {
 export function narrow(s: Settings, form: LinearForm, rest: Millimetres, band: Band): boolean {
   const low = band.min - rest;
   const high = band.max - rest;
-  const saved = { ...s };
   if (form.seat === 0 && form.desk === 0) return low <= 0 && high >= 0;
-  if (form.desk === 0) {
-    const [min, max] = form.seat === 1 ? [low, high] : [-high, -low];
-    s.seatMin = Math.max(s.seatMin, min);
-    s.seatMax = Math.min(s.seatMax, max);
-  } else if (form.seat === 0) {
-    const [min, max] = form.desk === 1 ? [low, high] : [-high, -low];
-    s.deskMin = Math.max(s.deskMin, min);
-    s.deskMax = Math.min(s.deskMax, max);
-  } else {
-    const [min, max] = form.desk === 1 ? [low, high] : [-high, -low];
-    s.gapMin = Math.max(s.gapMin, min);
-    s.gapMax = Math.min(s.gapMax, max);
-  }
-  if (isOpen(s)) return true;
-  Object.assign(s, saved);
-  return false;
+  const sign = form.desk === 0 ? form.seat : form.desk;
+  const min = sign === 1 ? low : -high;
+  const max = sign === 1 ? high : -low;
+  if (form.desk === 0) return narrowSeat(s, Math.max(s.seatMin, min), Math.min(s.seatMax, max));
+  if (form.seat === 0) return narrowDesk(s, Math.max(s.deskMin, min), Math.min(s.deskMax, max));
+  return narrowGap(s, Math.max(s.gapMin, min), Math.min(s.gapMax, max));
+}
+
+function narrowSeat(s: Settings, min: Millimetres, max: Millimetres): boolean {
+  if (min > max || s.deskMin - max > s.gapMax || s.deskMax - min < s.gapMin) return false;
+  s.seatMin = min;
+  s.seatMax = max;
+  return true;
+}
+
+function narrowDesk(s: Settings, min: Millimetres, max: Millimetres): boolean {
+  if (min > max || min - s.seatMax > s.gapMax || max - s.seatMin < s.gapMin) return false;
+  s.deskMin = min;
+  s.deskMax = max;
+  return true;
+}
+
+function narrowGap(s: Settings, min: Millimetres, max: Millimetres): boolean {
+  if (min > max || s.deskMin - s.seatMax > max || s.deskMax - s.seatMin < min) return false;
+  s.gapMin = min;
+  s.gapMax = max;
+  return true;
+}
+
+export function copySettings(from: Settings, to: Settings): void {
+  to.seatMin = from.seatMin;
+  to.seatMax = from.seatMax;
+  to.deskMin = from.deskMin;
+  to.deskMax = from.deskMax;
+  to.gapMin = from.gapMin;
+  to.gapMax = from.gapMax;
 }
 
 /** One setting of an open region: as near to the wanted gap as it allows, and in the middle of what is left. */

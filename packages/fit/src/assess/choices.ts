@@ -1,0 +1,119 @@
+import type { Origin, Posture } from '../booth.js';
+import type { Scene, StationRule } from '../scene/scene.js';
+import { meritFor, type Merit } from '../stations/merit.js';
+import type { Heights } from '../stations/rules.js';
+import { heightsOf, type Person, type Station } from '../stations/station.js';
+import type { Millimetres, Range } from '../units.js';
+
+/** One number of the file that can be chosen anew, and everyone it concerns. */
+export interface Choice {
+  readonly kind: 'desk' | 'seat' | 'ring';
+  /** 'the desk Left'. */
+  readonly label: string;
+  readonly now: Millimetres;
+  readonly origin: Origin;
+  readonly within: Range;
+  readonly places: readonly Place[];
+  /** A place as it would be with another value. */
+  readonly at: (place: Place, value: Millimetres) => Setup;
+  /** The value in words. */
+  readonly words: (value: Millimetres) => string;
+}
+
+/** One person in one posture at one station. */
+export interface Place {
+  readonly station: Station;
+  readonly posture: Posture;
+  readonly person: Person;
+  readonly setup: Setup;
+}
+
+/** What the person meets there. */
+export interface Setup {
+  readonly rules: readonly StationRule[];
+  readonly heights: Heights;
+  readonly merit: (heights: Heights) => Merit;
+}
+
+const DESK_HEIGHTS: Range = { min: 550, max: 1350 };
+const SEAT_HEIGHTS: Range = { min: 300, max: 950 };
+const RING_DROPS: Range = { min: 300, max: 508 };
+
+/** The desk's height, if it is one number of the file. */
+export function deskChoice(scene: Scene, station: Station): Choice | undefined {
+  const { desk } = station;
+  const given = desk?.height;
+  if (!desk || !given?.origin || given.value.min !== given.value.max) return undefined;
+  return {
+    kind: 'desk',
+    label: `the desk ${desk.name}`,
+    now: given.value.min,
+    origin: given.origin,
+    within: DESK_HEIGHTS,
+    places: placesAt(scene, (other) => other.desk?.name === desk.name),
+    at: ({ setup }, value) => ({ ...setup, heights: { seat: setup.heights.seat, desk: { min: value, max: value } } }),
+    words: (value) => scene.length(value),
+  };
+}
+
+/** The seat's height, if it is one number of the file. */
+export function seatChoice(scene: Scene, station: Station): Choice | undefined {
+  const { seat } = station;
+  const given = seat?.seat;
+  if (!seat || !given?.origin || given.value.min !== given.value.max) return undefined;
+  return {
+    kind: 'seat',
+    label: `the seat of ${seat.name}`,
+    now: given.value.min,
+    origin: given.origin,
+    within: SEAT_HEIGHTS,
+    places: seatedAt(scene, seat.name),
+    at: ({ setup }, value) => ({ ...setup, heights: { seat: { min: value, max: value }, desk: setup.heights.desk } }),
+    words: (value) => scene.length(value),
+  };
+}
+
+/** The drop of a foot ring that hangs below the seat. */
+export function ringChoice(scene: Scene, station: Station): Choice | undefined {
+  const { seat } = station;
+  const ring = seat?.footRing;
+  if (!seat || ring?.from !== 'seat' || !ring.distance.origin) return undefined;
+  const changed = new Map<string, Setup>();
+  return {
+    kind: 'ring',
+    label: `the foot ring of ${seat.name}`,
+    now: ring.distance.value,
+    origin: ring.distance.origin,
+    within: RING_DROPS,
+    places: seatedAt(scene, seat.name),
+    at(place, value) {
+      const key = JSON.stringify([place.station.name, place.person.name, value]);
+      const known = changed.get(key);
+      if (known) return known;
+      const footRing = { ...ring, distance: { ...ring.distance, value } };
+      const other = { ...place.station, seat: { ...place.station.seat!, footRing } };
+      const rules = scene.rules(other, 'sit');
+      const setup = { rules, heights: place.setup.heights, merit: meritFor(rules, place.person) };
+      changed.set(key, setup);
+      return setup;
+    },
+    words: (value) => `${scene.length(value)} below the seat`,
+  };
+}
+
+function seatedAt(scene: Scene, seat: string): Place[] {
+  return placesAt(scene, (station) => station.seat?.name === seat).filter(({ posture }) => posture === 'sit');
+}
+
+function placesAt(scene: Scene, uses: (station: Station) => boolean): Place[] {
+  return scene.stations.filter(uses).flatMap((station) =>
+    station.workstation.postures.value.flatMap((posture) => {
+      const heights = heightsOf(station, posture);
+      const rules = scene.rules(station, posture);
+      if (!heights || rules.length === 0) return [];
+      return station.people.map((person) => {
+        return { station, posture, person, setup: { rules, heights, merit: meritFor(rules, person) } };
+      });
+    }),
+  );
+}
