@@ -39,7 +39,7 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
   body.sexes.forEach((part, index) => weights.fill(part.weight / each, index * each, (index + 1) * each));
   const columns = new Map<DimensionName, Float64Array>();
   const owns = new Map<DimensionName, OwnResidual>();
-  const residuals = body.sexes.map((part) => new Residuals(part, each));
+  const residuals = body.sexes.map((part) => residualsOf(part, each));
 
   return {
     count,
@@ -48,9 +48,7 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
       const existing = columns.get(dimension);
       if (existing) return existing;
       const column = new Float64Array(count);
-      body.sexes.forEach((part, index) => {
-        residuals[index]!.fill(column.subarray(index * each, (index + 1) * each), dimension);
-      });
+      residuals.forEach((ofSex, index) => column.set(ofSex.column(dimension), index * each));
       columns.set(dimension, column);
       return column;
     },
@@ -98,19 +96,24 @@ function isSettled(loadings: readonly number[]): boolean {
 /** The independent residuals of one sex's persons, made when they are first asked for. */
 class Residuals {
   private readonly made = new Map<number, Float64Array>();
+  private readonly columns = new Map<DimensionName, Float64Array>();
 
   constructor(
     private readonly part: BodyOfSex,
     private readonly count: number,
   ) {}
 
-  fill(target: Float64Array, dimension: DimensionName): void {
-    target.fill(this.part.mean[dimension]);
+  column(dimension: DimensionName): Float64Array {
+    const existing = this.columns.get(dimension);
+    if (existing) return existing;
+    const target = new Float64Array(this.count).fill(this.part.mean[dimension]);
+    this.columns.set(dimension, target);
     this.part.loadings[dimension].forEach((loading, index) => {
       if (loading === 0) return;
       const residual = this.get(index);
       for (let person = 0; person < this.count; person++) target[person]! += loading * residual[person]!;
     });
+    return target;
   }
 
   get(index: number): Float64Array {
@@ -124,6 +127,19 @@ class Residuals {
   }
 }
 
+/** Crowds that differ in nothing but the share of women are made of the same women and the same men. */
+function residualsOf(part: BodyOfSex, count: number): Residuals {
+  const key = JSON.stringify([part.sex, part.mean, part.loadings, part.firstResidual, count]);
+  const known = residualsByBody.get(key);
+  if (known) return known;
+  const residuals = new Residuals(part, count);
+  if (residualsByBody.size >= REMEMBERED_BODIES) residualsByBody.delete(residualsByBody.keys().next().value!);
+  residualsByBody.set(key, residuals);
+  return residuals;
+}
+
+const residualsByBody = new Map<string, Residuals>();
+const REMEMBERED_BODIES = 64;
 const standardResiduals = new Map<string, Float64Array>();
 
 /** Residuals without a range depend on nothing but position and skewness: the plain ones are made once. */

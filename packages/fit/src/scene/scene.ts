@@ -103,7 +103,7 @@ function crowdOf(crowd: Crowd): Person {
 
 type BodyParts = Pick<Person, 'body' | 'people' | 'dimensions'>;
 
-const REMEMBERED_BODIES = 200;
+const REMEMBERED_BODIES = 64;
 const remembered = new Map<string, BodyParts>();
 
 /** The same knowledge gives the same people; making them anew at each keystroke would cost more than all checks. */

@@ -124,8 +124,15 @@ function boundsOf(demand: Demand, rule: number, level: Level, people: People): B
     for (let person = 0; person < people.count; person++) rest[person]! += coefficient * column[person]!;
   }
   const { on, sign } = variableOf(form);
-  const low = rest.map((value) => (sign === 1 ? band.min - value : value - band.max));
-  const high = rest.map((value) => (sign === 1 ? band.max - value : value - band.min));
+  const low = new Float64Array(people.count);
+  const high = rest;
+  const from = sign === 1 ? band.min : -band.max;
+  const to = sign === 1 ? band.max : -band.min;
+  for (let person = 0; person < people.count; person++) {
+    const value = sign * rest[person]!;
+    low[person] = from - value;
+    high[person] = to - value;
+  }
   return { rule, on, min: low, max: high };
 }
 

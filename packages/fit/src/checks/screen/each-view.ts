@@ -23,8 +23,8 @@ export function eachView(
         use.monitor.origin,
       ),
     );
-    const postures = views.length === 0 ? [] : station.workstation.postures.value;
-    const blind = postures.flatMap((posture) => {
+    if (views.length === 0) return unplaced;
+    const blind = station.workstation.postures.value.flatMap((posture) => {
       const missing = lacksEyes(station, posture);
       return missing
         ? [cannotSay(subject, `${topic} the screens of ${station.name}`, missing, station.workstation.origin, posture)]
