@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ['tests/editor/**/*.test.ts'],
     globalSetup: ['tests/editor/harness/setup.ts'],
+    setupFiles: ['tests/editor/harness/on-failure.ts'],
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -9,6 +9,9 @@ import { startServerHost } from './host-server.js';
 import { outputFolder } from './paths.js';
 import { type Box, boxOfText, lookAtEditor, type SeenLine, type Squiggle, squigglesIn } from './sight.js';
 
+/** Those that have not been closed. */
+export const openEditors = new Set<Editor>();
+
 /** Starts an editor on a new folder that holds `files`, by name and text. */
 export async function openEditor(name: string, files: Record<string, string>): Promise<Editor> {
   const plan = inject('plan');
@@ -24,7 +27,10 @@ export async function openEditor(name: string, files: Record<string, string>): P
   writeFileSync(path.join(folders.userData, 'User/settings.json'), JSON.stringify(userSettings));
   const host = await (plan.kind === 'server' ? startServerHost(plan, folders) : startDesktopHost(plan, folders));
   await host.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
-  return new Editor(name, host, folders.workspace, scratch);
+  host.page.setDefaultTimeout(15_000);
+  const editor = new Editor(name, host, folders.workspace, scratch);
+  openEditors.add(editor);
+  return editor;
 }
 
 /** What a person at the editor does and sees. */
@@ -44,7 +50,7 @@ export class Editor {
   async open(file: string): Promise<void> {
     await this.press('Control+P');
     await this.page.locator('.quick-input-widget input').fill(file);
-    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: file }).first().waitFor();
+    await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: file }).waitFor();
     await this.press('Enter');
     await this.page.locator('.tab.active', { hasText: file }).waitFor();
     await this.page.locator('.editor-group-container.active .monaco-editor .view-line').first().waitFor();
@@ -107,6 +113,23 @@ export class Editor {
     await this.page.mouse.click(box.left + box.width / 2, box.top + box.height / 2);
   }
 
+  /** Takes a row of the list that asks. */
+  async choose(label: string): Promise<void> {
+    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: label }).first().click();
+  }
+
+  /** Presses a button of the question that stands before everything else. */
+  async answer(button: string): Promise<void> {
+    await this.page.locator('.monaco-dialog-box .monaco-button', { hasText: button }).first().click();
+  }
+
+  /** What the page that an extension shows says; empty while there is none. */
+  async webviewText(): Promise<string> {
+    const frames = this.page.frames().filter((frame) => frame.parentFrame()?.parentFrame());
+    const texts = await Promise.all(frames.map((frame) => frame.innerText('body').catch(() => '')));
+    return texts.join('\n');
+  }
+
   /** The text of a file of the folder, as it is on the disk. */
   read(file: string): string | undefined {
     const full = path.join(this.workspace, file);
@@ -140,6 +163,7 @@ export class Editor {
   async close(): Promise<void> {
     await this.screenshot('at-the-end').catch(() => undefined);
     await this.host.stop();
+    openEditors.delete(this);
     for (const file of this.logFiles()) cpSync(file, path.join(outputFolder, `${this.name}-${path.basename(file)}`));
     rmSync(this.scratch, { recursive: true, force: true, maxRetries: 5 });
   }

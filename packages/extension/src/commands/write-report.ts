@@ -1,6 +1,14 @@
 import { type AssessmentResult, assessmentRequest } from '@boothwright/language/protocol';
 import { isReport, renderReport, type ReportOptions } from '@boothwright/report';
-import { type ExtensionContext, type TextDocument, Uri, ViewColumn, window, workspace } from 'vscode';
+import {
+  type ExtensionContext,
+  type TextDocument,
+  Uri,
+  ViewColumn,
+  type WebviewPanel,
+  window,
+  workspace,
+} from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { writeSafely } from '../files.js';
 
@@ -12,11 +20,16 @@ export async function writeReport(context: ExtensionContext, client: BaseLanguag
   if (!result) return;
   const names = await chooseNames();
   if (!names) return;
-  const target = await window.showSaveDialog({ defaultUri: besides(document), filters: { 'Web page': ['html'] } });
+  const target = await window.showSaveDialog({
+    title: 'Write fit report',
+    saveLabel: 'Write',
+    defaultUri: besides(document),
+    filters: { 'Web page': ['html'] },
+  });
   if (!target) return;
   const html = renderReport(result.assessment, {
     generatedBy: `Boothwright ${versionOf(context)}`,
-    date: new Date().toLocaleDateString(undefined, { dateStyle: 'long' }),
+    date: new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }),
     names,
   });
   try {
@@ -67,9 +80,20 @@ function versionOf(context: ExtensionContext): string {
   return (context.extension.packageJSON as { version: string }).version;
 }
 
-/** Shows the page without script, as the file holds it. */
+const shown = new Map<string, WebviewPanel>();
+
+/** Shows the page without script, as the file holds it; a report that is in view already changes in place. */
 function show(target: Uri, html: string): void {
-  const title = target.path.slice(target.path.lastIndexOf('/') + 1);
-  const panel = window.createWebviewPanel('boothwright.report', title, ViewColumn.Beside, { enableScripts: false });
+  const key = target.toString();
+  const panel = shown.get(key) ?? openPanel(target);
+  shown.set(key, panel);
+  panel.onDidDispose(() => shown.delete(key));
   panel.webview.html = html;
+  panel.reveal(undefined, true);
+}
+
+function openPanel(target: Uri): WebviewPanel {
+  const title = target.path.slice(target.path.lastIndexOf('/') + 1);
+  const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
+  return window.createWebviewPanel('boothwright.report', title, column, { enableScripts: false });
 }
