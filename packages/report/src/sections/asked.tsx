@@ -1,7 +1,8 @@
 import type { Booth, Crowd, LimitProfile, Operator, Room } from '@boothwright/fit';
 import { listOf } from '@boothwright/fit';
 import { furnitureOf } from '../furniture.js';
-import { percent, postureWord, spaced, type Units } from '../words.js';
+import { dimensionTitle } from '../titles.js';
+import { percent, postureWord, type Units } from '../words.js';
 
 const profiles: Record<LimitProfile, string> = {
   us: 'published United States figures',
@@ -117,7 +118,7 @@ function knownOf({ sex, measured, statureIsReported }: Operator, { length }: Uni
   const dimensions = Object.entries(measured).map(([dimension, given]) => {
     const value = dimension === 'weight' ? `${Math.round(given.value)} kg` : length(given.value);
     const told = dimension === 'stature' && statureIsReported;
-    return `${spaced(dimension)} ${value}${told ? ', as told' : ''}`;
+    return `${dimensionTitle(dimension)} ${value}${told ? ', as told' : ''}`;
   });
   return [...(sex ? [sex.value] : []), ...dimensions];
 }

@@ -1,5 +1,6 @@
-import type { DimensionFigures, OperatorFigures } from '@boothwright/fit';
-import { capital, spaced, type Units } from '../words.js';
+import { referenceSource, type DimensionFigures, type OperatorFigures } from '@boothwright/fit';
+import { dimensionTitle } from '../titles.js';
+import { capital, type Units } from '../words.js';
 
 /** More people than this in one table would not fit across a page. */
 const PEOPLE_PER_TABLE = 4;
@@ -12,7 +13,7 @@ export function BodyFigures({ operators, units }: { operators: readonly Operator
       <h2>Body figures</h2>
       <p>
         Bare feet, erect. A measured figure stands alone. A predicted one is the middle of its range; below it stands
-        the range that holds 90 of 100 people of whom as much is known.
+        the range that holds 90 of 100 people of whom as much is known. Predicted from {referenceSource}.
       </p>
       {chunks(operators).map((people) => (
         <BodyTable people={people} units={units} />
@@ -37,7 +38,7 @@ function BodyTable({ people, units }: { people: readonly OperatorFigures[]; unit
       <tbody>
         {dimensions.map((dimension) => (
           <tr>
-            <th scope="row">{capital(spaced(dimension))}</th>
+            <th scope="row">{capital(dimensionTitle(dimension))}</th>
             {people.map((person) => (
               <Figure figures={person.dimensions.find((figures) => figures.dimension === dimension)} units={units} />
             ))}

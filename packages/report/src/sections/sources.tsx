@@ -1,12 +1,12 @@
 import type { Finding, Strength } from '@boothwright/fit';
 import { strengthWarning } from '../parts/source.js';
 import { strengthMeanings } from '../strength.js';
-import { titleOf } from '../titles.js';
+import { foundationOf, titleOf } from '../titles.js';
 
-/** Where the limits come from, and how much weight each bears. */
+/** Where the limits of each check come from, and how much weight they bear. */
 export function Sources({ findings }: { findings: readonly Finding[] }) {
-  const sources = sourcesOf(findings);
-  if (sources.length === 0) return null;
+  const uses = usesOf(findings);
+  if (uses.length === 0) return null;
   return (
     <section>
       <h2>Sources</h2>
@@ -14,17 +14,24 @@ export function Sources({ findings }: { findings: readonly Finding[] }) {
         <caption>Sources of the limits</caption>
         <thead>
           <tr>
-            <th scope="col">Source</th>
+            <th scope="col">Check</th>
             <th scope="col">Strength</th>
-            <th scope="col">Used by</th>
+            <th scope="col">Sources</th>
           </tr>
         </thead>
         <tbody>
-          {sources.map(({ source, strength, checks }) => (
+          {uses.map(({ check, strength, sources }) => (
             <tr>
-              <th scope="row">{source}</th>
+              <th scope="row">{titleOf(check)}</th>
               <td class={strengthWarning(strength) && 'weak'}>{strengthMeanings[strength]}</td>
-              <td>{[...checks].map(titleOf).join(', ')}</td>
+              <td>
+                {sources.map(({ name, says, read }) => (
+                  <div>
+                    {name}
+                    {says && `: ${says}`} {read && <span class="kindof">({read})</span>}
+                  </div>
+                ))}
+              </td>
             </tr>
           ))}
         </tbody>
@@ -34,18 +41,20 @@ export function Sources({ findings }: { findings: readonly Finding[] }) {
 }
 
 interface SourceUse {
-  readonly source: string;
+  readonly check: string;
   readonly strength: Strength;
-  readonly checks: Set<string>;
+  readonly sources: readonly { readonly name: string; readonly says?: string; readonly read?: string }[];
 }
 
-function sourcesOf(findings: readonly Finding[]): readonly SourceUse[] {
-  const uses = new Map<string, SourceUse>();
-  for (const { source, strength, check } of findings) {
-    const key = `${strength} ${source}`;
-    const use = uses.get(key) ?? { source, strength, checks: new Set() };
-    uses.set(key, use);
-    use.checks.add(check);
-  }
-  return [...uses.values()].sort((a, b) => a.source.localeCompare(b.source, 'en'));
+/** The catalogue's sources of each check, then what single findings cite beyond them. */
+function usesOf(findings: readonly Finding[]): readonly SourceUse[] {
+  const ids = [...new Set(findings.map(({ check }) => check))];
+  return ids.map((check) => {
+    const own = findings.filter((finding) => finding.check === check);
+    const { sources, strength } = foundationOf(check) ?? { sources: [], strength: own[0]!.strength };
+    const cited = [...new Set(own.map(({ source }) => source))].filter(
+      (name) => !sources.some((known) => known.name === name),
+    );
+    return { check, strength, sources: [...sources, ...cited.map((name) => ({ name }))] };
+  });
 }
