@@ -42,13 +42,16 @@ function erfc(x: number): number {
     const square = y > 1e-300 ? y * y : 0;
     return 1 - (x * polynomial(ERF_TOP, square)) / polynomial(ERF_BOTTOM, square);
   }
+  if (y > LARGEST) return x < 0 ? 2 : 0;
   const upper = y <= 4 ? polynomial(ERFC_TOP, y) / polynomial(ERFC_BOTTOM, y) : erfcFar(y);
   const value = upper * expMinusSquare(y);
   return x < 0 ? 2 - value : value;
 }
 
+/** Beyond it the tail is smaller than the smallest number. */
+const LARGEST = 27.3;
+
 function erfcFar(y: number): number {
-  if (y > 26.6) return 0;
   const inverse = 1 / (y * y);
   const fraction = (inverse * polynomial(FAR_ERFC_TOP, inverse)) / polynomial(FAR_ERFC_BOTTOM, inverse);
   return (1 / Math.sqrt(Math.PI) - fraction) / y;

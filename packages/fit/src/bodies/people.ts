@@ -160,10 +160,18 @@ function standardResidual(index: number, count: number): Float64Array {
   const key = `${index}/${count}`;
   let residual = standardResiduals.get(key);
   if (!residual) {
-    residual = evenPoints(index, count).map(normalQuantile);
+    residual = standardised(evenPoints(index, count).map(normalQuantile));
     standardResiduals.set(key, residual);
   }
   return residual;
+}
+
+/** Mean 0 and variance 1 exactly: the even points of a large prime base do not end on a full cycle. */
+function standardised(values: Float64Array): Float64Array {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length;
+  if (variance === 0) return values;
+  return values.map((value) => (value - mean) / Math.sqrt(variance));
 }
 
 function truncate(index: number, count: number, range: { readonly min: number; readonly max: number }): Float64Array {
