@@ -19,7 +19,8 @@ describe('the fit report', () => {
       expect(html).toContain(escaped(finding.source));
       if (finding.terms) expect(html).toContain(escaped(finding.terms));
       if (finding.accepted) expect(html).toContain(`Accepted because: ${escaped(finding.accepted)}`);
-      if (finding.missing) expect(html).toContain(escaped(`${finding.missing.property} ${finding.missing.example}`));
+      if (finding.missing)
+        expect(html).toContain(`<code>${escaped(finding.missing.example)}</code> to ${finding.missing.of}`);
       if (finding.accepted === undefined) {
         for (const { title } of finding.remedies) expect(html).toContain(escaped(title));
       }

@@ -38,11 +38,12 @@ th:last-child, td:last-child { padding-right: 0; }
 thead th { font-weight: 600; border-bottom: 1.5px solid var(--ink); vertical-align: bottom; }
 tbody th { font-weight: 500; }
 .scroll { overflow-x: auto; }
-.matrix td, .bodies td { white-space: nowrap; }
+.matrix td { white-space: nowrap; }
 .matrix .joint th, .matrix .joint td { border-bottom-width: 2px; }
-.passes th:nth-child(1) { width: 20%; }
-.passes th:nth-child(2) { width: 16%; }
-.passes th:nth-child(4) { width: 22%; }
+.passes th:nth-child(1) { width: 22%; }
+.passes th:nth-child(3) { width: 26%; }
+td p { margin: 0 0 .25rem; }
+td p:last-child { margin: 0; }
 
 .verdict { white-space: nowrap; font-weight: 600; }
 .verdict svg { margin-right: .375em; vertical-align: -.08em; }
@@ -54,7 +55,7 @@ tbody th { font-weight: 500; }
 
 .of, td .terms, td .source { display: block; font-weight: 400; }
 .head .of { display: inline; }
-.of, .kindof, .terms, .reach, .source { color: var(--soft); font-size: .875rem; }
+.of, .kindof, .terms, .source { color: var(--soft); font-size: .875rem; }
 table .of, table .kindof, table .terms, table .source { font-size: .8125rem; }
 .terms { font-variant-numeric: lining-nums tabular-nums; }
 .kindof { font-weight: 400; }
@@ -92,7 +93,7 @@ code { font: .9em/1.4 ui-monospace, "SF Mono", Menlo, Consolas, "DejaVu Sans Mon
   p { orphans: 3; widows: 3; max-width: none; }
   table, .answer p { font-size: inherit; }
   .scroll { overflow: visible; }
-  .of, .kindof, .terms, .reach, .source, .made, table .of, table .kindof, table .terms, table .source { font-size: 8pt; }
+  .of, .kindof, .terms, .source, .made, table .of, table .kindof, table .terms, table .source { font-size: 8pt; }
   .matrix td { white-space: normal; }
 }
 `;

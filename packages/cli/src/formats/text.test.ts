@@ -30,6 +30,17 @@ describe('findings as text', () => {
     expect(text).toContain('→ Add to monitor Cues at workstation Sound: bottom 5in above desk');
   });
 
+  it('does not say twice what the message says already', () => {
+    const [, finding] = larkfield.findings;
+    const message = `Too high. ${finding!.remedies[0]!.title}.`;
+    const shown = formatText(
+      [{ ...reading, assessment: { ...larkfield, findings: [{ ...finding!, message }] } }],
+      options,
+    );
+    expect(shown.match(/Lower desk Right/g)).toHaveLength(1);
+    expect(shown).toContain('→ No single height serves both');
+  });
+
   it('repeats the reason of what is accepted', () => {
     expect(text).toMatch(/FAIL, accepted {2}skirt-drop, skirt Front\n {2}Because: hemmed on site/);
   });

@@ -66,7 +66,8 @@ function writer({ width, colours }: TextOptions) {
     heading: (name: string, file: string) => `${paint.bold(plain(name))} ${paint.dim(plain(file))}`,
 
     finding: (finding: Finding, file: string) => {
-      const { verdict, check, message, terms, missing, remedies } = finding;
+      const { verdict, check, message, terms } = finding;
+      const advice = adviceOf(finding);
       const lines = [
         [
           whereOf(finding, file),
@@ -75,8 +76,7 @@ function writer({ width, colours }: TextOptions) {
         ],
         [wrap(message)],
         [terms && paint.dim(wrap(terms))],
-        [missing && wrap(`Add to ${missing.of}: ${missing.property} ${missing.example}`, '  → ', '    ')],
-        ...(verdict === 'pass' ? [] : remedies.map(({ title }) => [wrap(title, '  → ', '    ')])),
+        ...advice.map((line) => [wrap(line, '  → ', '    ')]),
         [paint.dim(wrap(`Source: ${sourceOf(finding)}`))],
       ];
       return lines
@@ -103,6 +103,14 @@ function writer({ width, colours }: TextOptions) {
 
     caution: () => paint.dim(wrap(caution, '')),
   };
+}
+
+/** What to do. Most messages end with it; what they do not say themselves is said on lines of its own. */
+function adviceOf({ verdict, message, missing, remedies }: Finding): readonly string[] {
+  if (verdict === 'pass') return [];
+  const titles = remedies.map(({ title }) => title).filter((title) => !message.includes(title));
+  if (!missing || message.includes(missing.example)) return titles;
+  return [`Add to ${missing.of}: ${missing.example}`, ...titles];
 }
 
 /** Where to look: the text that the finding points at, or the file. */

@@ -1,5 +1,5 @@
-import { formatShare, type Finding } from '@boothwright/fit';
-import { bySeverity, capital, personOf, subjectOf } from '../words.js';
+import type { Finding } from '@boothwright/fit';
+import { bySeverity, personOf, subjectOf } from '../words.js';
 import { titleOf } from '../titles.js';
 import { SourceName } from './source.js';
 import { VerdictMark } from './verdict.js';
@@ -27,7 +27,6 @@ export function FindingList({ findings }: { findings: readonly Finding[] }) {
           </p>
           <p>{finding.message}</p>
           {finding.terms && <p class="terms">{finding.terms}</p>}
-          <Reach finding={finding} />
           <p class="source">
             Source: <SourceName finding={finding} />
           </p>
@@ -37,7 +36,7 @@ export function FindingList({ findings }: { findings: readonly Finding[] }) {
   );
 }
 
-/** 'Seated elbow — workstation Sound — Noor, sitting'. */
+/** 'Seated elbow', then 'workstation Sound · Noor, sitting'. */
 export function Heading({ finding }: { finding: Finding }) {
   const who = personOf(finding);
   return (
@@ -48,42 +47,38 @@ export function Heading({ finding }: { finding: Finding }) {
   );
 }
 
-/** How many people it suits, where a body is uncertain. */
-function Reach({ finding: { share, shareAtLimit } }: { finding: Finding }) {
-  if (share === undefined || shareAtLimit === undefined) return null;
-  if (Number.isInteger(share) && Number.isInteger(shareAtLimit)) return null;
-  return (
-    <p class="reach">
-      Of people with such a body, {formatShare(share)} are within the preferred band, {formatShare(shareAtLimit)} within
-      the outer limit.
-    </p>
-  );
-}
-
+/** One row per check and source; each finding's own sentence names whom and what it concerns. */
 function PassTable({ findings, caption }: { findings: readonly Finding[]; caption: string }) {
-  if (findings.length === 0) return null;
+  const rows = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const key = `${finding.check} ${finding.source}`;
+    rows.set(key, [...(rows.get(key) ?? []), finding]);
+  }
+  if (rows.size === 0) return null;
   return (
     <table class="passes">
       <caption>{caption}</caption>
       <thead>
         <tr>
           <th scope="col">Check</th>
-          <th scope="col">Of</th>
           <th scope="col">Result</th>
           <th scope="col">Source</th>
         </tr>
       </thead>
       <tbody>
-        {findings.map((finding) => (
+        {[...rows.values()].map((row) => (
           <tr>
-            <th scope="row">{titleOf(finding.check)}</th>
-            <td>{personOf(finding) || capital(subjectOf(finding))}</td>
+            <th scope="row">{titleOf(row[0]!.check)}</th>
             <td>
-              {finding.message}
-              {finding.terms && <span class="terms">{finding.terms}</span>}
+              {row.map(({ message, terms }) => (
+                <p>
+                  {message}
+                  {terms && <span class="terms">{terms}</span>}
+                </p>
+              ))}
             </td>
             <td>
-              <SourceName finding={finding} />
+              <SourceName finding={row[0]!} />
             </td>
           </tr>
         ))}

@@ -33,7 +33,7 @@ export function Unsaid({ findings }: { findings: readonly Finding[] }) {
               <td>
                 {finding.missing ? (
                   <>
-                    <code>{`${finding.missing.property} ${finding.missing.example}`}</code> to {finding.missing.of}
+                    <code>{finding.missing.example}</code> to {finding.missing.of}
                   </>
                 ) : (
                   '–'

@@ -119,7 +119,7 @@ export const larkfieldFindings: readonly Finding[] = [
       missing: {
         property: 'bottom',
         of: 'monitor Cues at workstation Sound',
-        example: '5in above desk',
+        example: 'bottom 5in above desk',
         origin: at(32, 2, 30),
       },
     },
@@ -200,7 +200,11 @@ export const larkfieldFindings: readonly Finding[] = [
       strength: 'medium',
       caution: 'A planning aid; your local building or fire official decides.',
       origin: at(45, 6, 5),
-      missing: { property: 'flame-certificate', of: 'skirt Front', example: '"NFPA 701, seen 4 May"' },
+      missing: {
+        property: 'flame-certificate',
+        of: 'skirt Front',
+        example: 'flame-certificate "NFPA 701, seen 4 May"',
+      },
     },
   ),
 ];
