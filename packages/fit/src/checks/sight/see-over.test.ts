@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Room, ScreenUse } from '../../booth.js';
+import {
+  aBooth,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aPlacement,
+  aRoom,
+  aSeat,
+  aStation,
+  byDefault,
+  given,
+  nowhere,
+} from '../../testing/booths.js';
+import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { assess } from '../../assess/assess.js';
+
+/** A stage 900 high at 10 m from the back wall; the eye stands 2 m from it, 1200 + 25 − 25 high where it says so. */
+const stage = { origin: nowhere, edge: given(10_000), height: given(900), width: given(200) };
+
+function screen(bottom: number, parts: Partial<ScreenUse> = {}): ScreenUse {
+  return {
+    monitor: { name: 'Cues', origin: nowhere },
+    origin: nowhere,
+    setback: given(600),
+    height: { line: 'bottom', over: 'floor', distance: given(bottom) },
+    tilt: byDefault(0),
+    main: byDefault(true),
+    ...parts,
+  };
+}
+
+function hall(
+  eyeHeight: number,
+  screens: readonly ScreenUse[],
+  room: Partial<Room> = {},
+  parts: Partial<Booth> = {},
+): Booth {
+  return aBooth({
+    room: aRoom(8000, 14_000, { stage, ...room }),
+    operators: [aMeasuredOperator('Noor', wholeBody({ standingEyeHeight: eyeHeight - 25 }))],
+    desks: [aDesk('Left', 1000)],
+    monitors: [{ name: 'Cues', origin: nowhere, diagonal: given(500), aspect: byDefault({ across: 4, down: 3 }) }],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens })],
+    placements: [aPlacement(['Left'], 3250, 2000)],
+    ...parts,
+  });
+}
+
+describe('see-over: similar triangles over one screen', () => {
+  // The screen is 300 high (a 3-4-5 triangle of 500), 600 before the eye; the stage edge 8000 before it.
+  it.each([
+    // eye 1500: a top of 1455 lets the line fall 45 in 600, so 600 in 8000: it meets the edge at 900, the floor.
+    ['just sees the floor', 1500, 1155, 'pass', 0],
+    ['hides 133 mm of it: 10 mm higher at the screen', 1500, 1165, 'marginal', 133.3],
+    ['a top at eye height hides up to the eye', 1500, 1200, 'marginal', 600],
+    ['a top above the eye hides the waist', 1500, 1260, 'fail', 1400],
+  ])('%s', (_, eye, bottom, verdict, measured) => {
+    const finding = findingOf(hall(eye, [screen(bottom)]), 'see-over');
+    expect(finding.verdict).toBe(verdict);
+    expect(finding.measured).toBeCloseTo(measured, 0);
+  });
+
+  it('names the obstacle that decides and a remedy that works when it is taken', () => {
+    const finding = findingOf(hall(1500, [screen(1200)]), 'see-over');
+    expect(finding.message).toContain('Cues hides the rest');
+    expect(finding.message).toContain('Lower Cues by 45 mm');
+    const text = finding.remedies[0]!.changes[0]!.text;
+    expect(findingOf(hall(1500, [screen(Number(text.replace('mm', '')))]), 'see-over').verdict).toBe('pass');
+  });
+
+  it('a screen beside the line of sight hides nothing', () => {
+    const aside = screen(1260, { at: given(1400) });
+    expect(findingOf(hall(1500, [aside]), 'see-over')).toMatchObject({ verdict: 'pass', measured: 0 });
+  });
+});
+
+describe('see-over: people in front', () => {
+  const seating = (standing: boolean) => ({ origin: nowhere, first: given(1000), standing });
+
+  it('who stand are 1800 high and hide the stage from a standing eye of 1600', () => {
+    // From 2000 + 700 depth + 1000: the row stands 1700 before the eye; (1800 − 1600) × 8000 / 1700 above the eye.
+    const finding = findingOf(hall(1600, [], { seating: seating(true) }), 'see-over');
+    expect(finding.measured).toBeCloseTo(1600 + (200 * 8000) / 1700 - 900, 6);
+    expect(finding.verdict).toBe('fail');
+    expect(finding.message).toContain('people who stand');
+    expect(finding.message).toContain('platform');
+  });
+
+  it('who sit are 1200 + 127 high', () => {
+    const finding = findingOf(hall(1600, [], { seating: seating(false) }), 'see-over');
+    expect(finding.measured).toBeCloseTo(Math.max(0, 1600 + ((1327 - 1600) * 8000) / 1700 - 900), 6);
+    expect(finding.verdict).toBe('pass');
+  });
+
+  it('the platform named in the remedy is enough', () => {
+    const booth = hall(1600, [], { seating: seating(true) });
+    const lift = Number(/platform by (\d+) mm/.exec(findingOf(booth, 'see-over').message)![1]);
+    const platform = {
+      name: 'Riser',
+      origin: nowhere,
+      at: given({ x: 2000, y: 1000 }),
+      width: given(4000),
+      depth: given(3000),
+      height: given(lift + 1),
+    };
+    expect(findingOf({ ...booth, platforms: [platform] }, 'see-over').verdict).toBe('pass');
+  });
+
+  it('says that it counts the nearest row only when rows and pitch are not said', () => {
+    const finding = findingOf(hall(1600, [], { seating: seating(false) }), 'see-over');
+    expect(finding.assumptions.join()).toContain('nearest row');
+  });
+});
+
+describe('see-over: what it needs', () => {
+  it('asks nothing of a room without a stage', () => {
+    expect(findingsOf(aBooth({ room: aRoom(8000, 9000) }), 'see-over')).toEqual([]);
+  });
+
+  it('asks for the place of the desk', () => {
+    const finding = findingOf(hall(1500, [], {}, { placements: [] }), 'see-over');
+    expect(finding).toMatchObject({ verdict: 'unknown', missing: { property: 'place' } });
+  });
+
+  it('an uncertain eye gives a share', () => {
+    const operators = [anOperator('Noor', { stature: 1620 }, 'female')];
+    const booth = hall(0, [screen(1155)], {}, { operators });
+    const finding = findingOf(booth, 'see-over');
+    expect(finding.share).toBeGreaterThan(0.5);
+    expect(finding.share).toBeLessThan(1);
+  });
+
+  it('a seated eye is lower by the slump', () => {
+    const seats = [aSeat('Tall', 700)];
+    const operators = [aMeasuredOperator('Noor', wholeBody({ sittingEyeHeight: 840 }))];
+    const workstations = [aStation('Sound', 'Left', 'Tall', ['Noor'], { screens: [screen(1155)] })];
+    const booth = hall(0, [], {}, { seats, operators, workstations });
+    expect(findingOf(booth, 'see-over').verdict).toBe('pass');
+    expect(findingOf({ ...booth, slump: given(80) }, 'see-over').verdict).toBe('marginal');
+  });
+
+  it('is one of the assessment’s findings for each posture', () => {
+    const postures = given(['sit', 'stand'] as const);
+    const workstations = [aStation('Sound', 'Left', 'Tall', ['Noor'], { postures, screens: [screen(1155)] })];
+    const booth = hall(1500, [], {}, { seats: [aSeat('Tall', 700)], workstations });
+    const found = assess(booth).findings.filter(({ check }) => check === 'see-over');
+    expect(found.map(({ posture }) => posture)).toEqual(['sit', 'stand']);
+  });
+});

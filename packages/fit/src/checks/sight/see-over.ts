@@ -1,0 +1,211 @@
+import type { Missing, Remedy } from '../../assessment.js';
+import type { PlanPoint } from '../../booth.js';
+import { typeLength } from '../../format.js';
+import type { Scene } from '../../scene/scene.js';
+import {
+  crossing,
+  crowdObstacles,
+  eyePlace,
+  floorAt,
+  partOfStage,
+  rackObstacles,
+  screenObstacles,
+  stageTargets,
+  type Obstacle,
+} from '../../scene/sight.js';
+import { verdictOf } from '../../scene/verdict.js';
+import { eyesAt, lacksEyes, shareOfEyes, type Eyes } from '../../scene/viewing.js';
+import { missing, type Station } from '../../stations/station.js';
+import { TOLERANCE, type Millimetres } from '../../units.js';
+import { cannotSay } from '../cannot-say.js';
+import type { Check, FindingDraft } from '../check.js';
+
+/** A standing performer's waist above the stage floor. */
+const WAIST: Millimetres = 900;
+
+export const seeOver: Check = {
+  id: 'see-over',
+  group: 'sight',
+  title: 'View of the stage',
+  question:
+    'What is the lowest point of the stage that each operator sees over screens, racks and the people in front?',
+  computes:
+    'A straight line from the eye over every obstacle that stands before each of nine points of the stage’s front edge; the highest ' +
+    'of those lines where it meets the edge, above the stage floor.',
+  limits:
+    'Preferred: the stage floor. Outer: 900 mm above it, a standing performer’s waist. People in front who stand at times count as 1800 mm high.',
+  sources: [
+    {
+      name: 'NUREG-0700 Rev. 3, 11.2.1.1-1',
+      says: 'What is to be seen over must not exceed the eye height of the smallest user.',
+      read: 'in the source',
+    },
+    {
+      name: 'CEN/TR 15913:2009',
+      says: 'A standing person as an obstacle is 1800 mm high.',
+      read: 'in a secondary source',
+    },
+    { name: 'own bound', says: 'The waist as outer limit.', read: 'own bound' },
+  ],
+  strength: 'weak',
+  unit: 'mm',
+  example: {
+    fires: `room { width 30ft  depth 50ft  stage { edge 40ft  height 36in } }
+desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 24in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 14in above desk } }
+place Left at 12ft, 6ft
+`,
+    passes: `room { width 30ft  depth 50ft  stage { edge 40ft  height 36in } }
+desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3"  sitting-eye 29in }
+monitor Cues { diagonal 17in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 28in  bottom 1in above desk } }
+place Left at 12ft, 6ft
+`,
+  },
+  find(scene) {
+    if (!scene.booth.room?.stage) return [];
+    return scene.stations.flatMap((station) => {
+      const lack = lacksOf(scene, station);
+      const subject = { kind: 'workstation', name: station.name } as const;
+      if (lack)
+        return [cannotSay(subject, `what is seen of the stage from ${station.name}`, lack, station.workstation.origin)];
+      return eyesAt(scene, station).flatMap((eyes) => judge(scene, eyes) ?? []);
+    });
+  },
+};
+
+function lacksOf(scene: Scene, station: Station): Missing | undefined {
+  const stage = scene.booth.room!.stage!;
+  if (!stage.edge) return missing('edge', 'stage', 'edge 55ft', stage.origin);
+  if (!stage.height) return missing('height', 'stage', 'height 36in', stage.origin);
+  const blind = station.workstation.postures.value.map((posture) => lacksEyes(station, posture)).find((lack) => lack);
+  if (blind) return blind;
+  return eyePlace(scene, station)
+    ? undefined
+    : missing(
+        'place',
+        `the file, for desk ${station.desk!.name}`,
+        `place ${station.desk!.name} at 14ft, 6ft`,
+        station.desk!.origin,
+      );
+}
+
+/** A line of sight to one point of the stage over one obstacle: seen from `eye`, it meets the edge at `height`. */
+interface Line {
+  readonly obstacle: Obstacle;
+  readonly target: PlanPoint;
+  /** Where on the way the obstacle stands, 0 at the eye, 1 at the stage. */
+  readonly at: number;
+}
+
+function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
+  const place = eyePlace(scene, eyes.station)!;
+  const floor = floorAt(scene, place);
+  const stage = scene.booth.room!.stage!.height!.value;
+  const targets = stageTargets(scene, place);
+  const obstacles = [...screenObstacles(scene), ...rackObstacles(scene), ...crowdObstacles(scene)];
+  const lines = targets.flatMap((target) =>
+    obstacles.flatMap((obstacle): Line[] => {
+      const at = crossing(place, target, obstacle.line);
+      return at === undefined ? [] : [{ obstacle, target, at }];
+    }),
+  );
+  const ownDesk = (obstacle: Obstacle, desk: number) => (obstacle.owner === eyes.station ? desk : deskOf(obstacle));
+  const above = (line: Line, eye: number, desk: number) => {
+    const z = eye + floor;
+    const top = line.obstacle.top + (line.obstacle.onDesk ? ownDesk(line.obstacle, desk) : 0);
+    return z + (top - z) / line.at - stage;
+  };
+  const worst = (eye: number, desk: number) => lines.reduce((most, line) => Math.max(most, above(line, eye, desk)), 0);
+  const measured = worst(eyes.eye, eyes.desk);
+  const decides = lines.find((line) => above(line, eyes.eye, eyes.desk) === measured);
+  const share = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= TOLERANCE);
+  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= WAIST + TOLERANCE);
+  const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+  const limit = verdict === 'fail' ? WAIST : 0;
+  const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, place, floor, stage);
+  const who = `${eyes.person.name}, ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
+  return {
+    subject: { kind: 'workstation', name: eyes.station.name },
+    operator: eyes.person.name,
+    posture: eyes.posture,
+    verdict,
+    measured,
+    limit,
+    margin: limit - measured,
+    share,
+    shareAtLimit,
+    message:
+      decides && measured > TOLERANCE
+        ? `${who}, sees ${partOfStage(targets, decides.target)} only from ${scene.length(measured)} above its floor: ${decides.obstacle.what} hides the rest. ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim()
+        : verdict === 'pass'
+          ? `${who}, sees the stage down to its floor.`
+          : `${who}, sees the stage floor if of average size; for others of the same stature something may hide it.`,
+    origin: decides?.obstacle.view?.use.height?.distance.origin ?? eyes.station.workstation.origin,
+    related: decides?.obstacle.origin
+      ? [{ origin: decides.obstacle.origin, message: `${decides.obstacle.what} decides` }]
+      : [],
+    remedies,
+    assumptions: assumptionsOf(scene),
+  };
+}
+
+/** Another station’s screen stands on its own desk, at the greatest height that desk has. */
+function deskOf(obstacle: Obstacle): Millimetres {
+  return obstacle.owner?.desk?.height?.value.max ?? 0;
+}
+
+function remediesOf(
+  scene: Scene,
+  eyes: Eyes,
+  line: Line,
+  place: PlanPoint,
+  floor: Millimetres,
+  stage: Millimetres,
+): Remedy[] {
+  const { obstacle, at } = line;
+  const z = eyes.eye + floor;
+  const desk = obstacle.onDesk ? (obstacle.owner === eyes.station ? eyes.desk : deskOf(obstacle)) : 0;
+  const allowed = z + (stage - z) * at;
+  const lower = obstacle.top + desk - allowed;
+  const given = obstacle.view?.use.height?.distance;
+  if (given) {
+    const value = given.value - lower - 3;
+    const text = typeLength(value, scene.booth.show);
+    const aside = obstacle.view!.size.width;
+    return [
+      {
+        title:
+          value > 0 || obstacle.view!.use.height!.line !== 'bottom'
+            ? `Lower ${obstacle.what} by ${scene.length(lower)}, or move it ${scene.length(aside)} aside, out of the line`
+            : `Move ${obstacle.what} ${scene.length(aside)} aside, out of the line, or use a smaller screen`,
+        changes: value > 0 && given.origin ? [{ origin: given.origin, text }] : [],
+        safe: false,
+      },
+    ];
+  }
+  const lift = (z + (obstacle.top - z) / at - stage) / (1 / at - 1);
+  return [
+    {
+      title: `Raise the booth on a platform by ${scene.length(lift)}, with the guards and steps that local codes ask for`,
+      changes: [],
+      safe: false,
+    },
+  ];
+}
+
+function assumptionsOf(scene: Scene): readonly string[] {
+  const { seating, stage } = scene.booth.room!;
+  return [
+    ...(seating?.first && !(seating.rows && seating.pitch)
+      ? ['only the nearest row of people counts: rows and pitch are not said']
+      : []),
+    ...(seating?.first ? [] : ['nobody sits or stands between booth and stage']),
+    ...(stage?.width ? [] : ['the stage is as wide as the room']),
+  ];
+}

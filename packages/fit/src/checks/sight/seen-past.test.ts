@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Watchers } from '../../booth.js';
+import { aBooth, aDesk, aMeasuredOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+
+const stage = { origin: nowhere, edge: given(12_000), height: given(900), width: given(200) };
+
+/** A watcher in the middle of the room, and an operator who stands 2 m before them with an eye of a given height. */
+function hall(eye: number, posture: Watchers['posture']['value'], parts: Partial<Booth> = {}): Booth {
+  const watchers = [{ name: 'Back', origin: nowhere, at: given({ x: 4000, y: 2000 }), posture: given(posture) }];
+  return aBooth({
+    room: aRoom(8000, 14_000, { stage, watchers }),
+    operators: [aMeasuredOperator('Noor', wholeBody({ standingEyeHeight: eye - 25 }))],
+    desks: [aDesk('Left', 1000)],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'])],
+    placements: [aPlacement(['Left'], 3250, 4000)],
+    ...parts,
+  });
+}
+
+describe('seen-past: C over the eye of the person in front', () => {
+  // The line from an eye of 1600 falls 700 in 10 m: 140 in the first 2 m, so it passes the operator at 1460.
+  it.each([
+    ['C of 90 is preferred', 1370, 'pass', 90],
+    ['C of 88 is not', 1372, 'marginal', 88],
+    ['C of 60 is the least', 1400, 'marginal', 60],
+    ['C of 58 fails', 1402, 'fail', 58],
+    ['an eye above the line hides the stage floor', 1500, 'fail', -40],
+  ])('%s', (_, eye, verdict, measured) => {
+    const finding = findingOf(hall(eye, 'stand'), 'seen-past');
+    expect(finding.verdict).toBe(verdict);
+    expect(finding.measured).toBeCloseTo(measured, 6);
+  });
+
+  it('a seated watcher has an eye of 1200, a wheelchair user of 1150 (CEN/TR 15913)', () => {
+    expect(findingOf(hall(1000, 'sit'), 'seen-past').measured).toBeCloseTo(1200 - 300 * 0.2 - 1000, 6);
+    expect(findingOf(hall(1000, 'wheelchair'), 'seen-past').measured).toBeCloseTo(1150 - 250 * 0.2 - 1000, 6);
+  });
+
+  it('a wheelchair space counts as a watcher', () => {
+    const space = {
+      name: 'Space',
+      origin: nowhere,
+      at: given({ x: 3500, y: 1400 }),
+      width: given(1000),
+      depth: given(1200),
+    };
+    const booth = hall(1500, 'stand');
+    const room = { ...booth.room!, watchers: [], wheelchairSpaces: [space] };
+    expect(findingOf({ ...booth, room }, 'seen-past')).toMatchObject({ verdict: 'fail', subject: { name: 'Space' } });
+  });
+
+  it('a booth out of the line hides nothing', () => {
+    const finding = findingOf(hall(1700, 'sit', { placements: [aPlacement(['Left'], 200, 4000)] }), 'seen-past');
+    expect(finding).toMatchObject({ verdict: 'pass' });
+    expect(finding.message).toContain('Nothing of the booth');
+  });
+
+  it('asks nothing where nobody watches from behind', () => {
+    const booth = hall(1500, 'stand');
+    expect(findingsOf({ ...booth, room: { ...booth.room!, watchers: [] } }, 'seen-past')).toEqual([]);
+  });
+
+  it('asks for the stage', () => {
+    const booth = hall(1500, 'stand');
+    const { stage: _, ...room } = booth.room!;
+    expect(findingOf({ ...booth, room }, 'seen-past')).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'edge' },
+    });
+  });
+});

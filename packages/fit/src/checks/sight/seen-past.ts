@@ -1,0 +1,182 @@
+import type { Origin, PlanPoint } from '../../booth.js';
+import type { Scene } from '../../scene/scene.js';
+import {
+  crossing,
+  eyePlace,
+  floorAt,
+  partOfStage,
+  personObstacle,
+  rackObstacles,
+  screenObstacles,
+  SEATED_EYE,
+  STANDING_EYE,
+  stageTargets,
+  WHEELCHAIR_EYE,
+  type Obstacle,
+} from '../../scene/sight.js';
+import { exactVerdict } from '../../scene/verdict.js';
+import { eyesAt } from '../../scene/viewing.js';
+import { missing } from '../../stations/station.js';
+import { TOLERANCE, type Millimetres } from '../../units.js';
+import { cannotSay } from '../cannot-say.js';
+import type { Check, FindingDraft } from '../check.js';
+
+const GOOD: Millimetres = 90;
+const LEAST: Millimetres = 60;
+
+export const seenPast: Check = {
+  id: 'seen-past',
+  group: 'sight',
+  title: 'View past the booth',
+  question: 'Does the booth hide the stage from seats or wheelchair places behind it?',
+  computes:
+    'The sight-line value C: how far the line from a watcher’s eye to the stage floor passes above the eyes of the people in the booth and ' +
+    'above the top edges of its screens and racks, at nine points of the stage’s front edge; the least decides.',
+  limits:
+    'Preferred: at least 90 mm. Outer: at least 60 mm. Eyes: seated 1200 mm, standing 1600 mm, wheelchair 1150 mm.',
+  sources: [
+    {
+      name: 'CEN/TR 15913:2009 and FIFA stadium guidelines',
+      says: 'C of 120 mm is best, 90 acceptable, 60 the least.',
+      read: 'in a secondary source',
+    },
+    {
+      name: 'P. Shepherd, University of Bath, stadium sight lines',
+      says: 'C of 60 mm looks between heads, 90 with heads tilted back.',
+      read: 'in the source',
+    },
+  ],
+  strength: 'medium',
+  caution:
+    'Stadium practice: a hall may accept less. Wheelchair places have sight-line rules of their own; ask the local building official.',
+  unit: 'mm',
+  example: {
+    fires: `room { width 30ft  depth 50ft  stage { edge 40ft  height 36in }  watchers Back { at 15ft, 2ft  posture sit } }
+desk Left { width 60in  depth 30in  height 42in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 24in }
+workstation Sound { desk Left  operators Noor  monitor Cues { setback 24in  bottom 14in above desk } }
+place Left at 12ft 6in, 12ft
+`,
+    passes: `room { width 30ft  depth 50ft  stage { edge 40ft  height 36in }  watchers Back { at 2ft, 14ft  posture sit } }
+desk Left { width 60in  depth 30in  height 42in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 24in }
+workstation Sound { desk Left  operators Noor  monitor Cues { setback 24in  bottom 14in above desk } }
+place Left at 20ft, 4ft
+`,
+  },
+  find(scene) {
+    const { room } = scene.booth;
+    const watchers = watchersOf(scene);
+    if (!room || watchers.length === 0) return [];
+    const { stage } = room;
+    if (!stage?.edge)
+      return watchers.map((one) =>
+        unknown(one, missing('edge', 'stage', 'stage { edge 55ft  height 36in }', stage?.origin)),
+      );
+    if (!stage.height)
+      return watchers.map((one) => unknown(one, missing('height', 'stage', 'height 36in', stage.origin)));
+    const obstacles = boothObstacles(scene);
+    return watchers.map((watcher) => judge(scene, watcher, stage.height!.value, obstacles));
+  },
+};
+
+/** Somebody who looks at the stage from behind or beside the booth. */
+interface Watcher {
+  readonly kind: 'room' | 'wheelchair-space';
+  readonly name: string;
+  readonly origin: Origin;
+  readonly place?: PlanPoint;
+  readonly eye: Millimetres;
+}
+
+const EYES = { sit: SEATED_EYE, stand: STANDING_EYE, wheelchair: WHEELCHAIR_EYE } as const;
+
+function watchersOf(scene: Scene): Watcher[] {
+  const { watchers = [], wheelchairSpaces = [] } = scene.booth.room ?? {};
+  return [
+    ...watchers.map(({ name, origin, at, posture }): Watcher => {
+      return { kind: 'room', name, origin, ...(at && { place: at.value }), eye: EYES[posture.value] };
+    }),
+    ...wheelchairSpaces.map(({ name, origin, at, width, depth }): Watcher => {
+      const place = at && { x: at.value.x + width.value / 2, y: at.value.y + depth.value / 2 };
+      return { kind: 'wheelchair-space', name, origin, ...(place && { place }), eye: WHEELCHAIR_EYE };
+    }),
+  ];
+}
+
+function unknown(watcher: Watcher, lack: ReturnType<typeof missing>): FindingDraft {
+  return cannotSay(
+    { kind: watcher.kind, name: watcher.name },
+    `what ${watcher.name} sees of the stage`,
+    lack,
+    watcher.origin,
+  );
+}
+
+/** Screens, racks, and the operators by their eyes: standing where they stand at times. */
+function boothObstacles(scene: Scene): readonly Obstacle[] {
+  const operators = scene.stations.flatMap((station) => {
+    const place = eyePlace(scene, station);
+    const eyes = eyesAt(scene, station);
+    if (!place || eyes.length === 0) return [];
+    const tallest = eyes.reduce((most, one) => (one.eye > most.eye ? one : most));
+    const ahead = { x: place.x, y: place.y + 1 };
+    return [
+      personObstacle(
+        tallest.person.name,
+        place,
+        ahead,
+        tallest.eye + floorAt(scene, place),
+        station.workstation.origin,
+      ),
+    ];
+  });
+  const screens = screenObstacles(scene).map((screen) => {
+    return { ...screen, top: screen.top + (screen.onDesk ? (screen.owner?.desk?.height?.value.max ?? 0) : 0) };
+  });
+  return [...operators, ...screens, ...rackObstacles(scene)];
+}
+
+function judge(scene: Scene, watcher: Watcher, stage: Millimetres, obstacles: readonly Obstacle[]): FindingDraft {
+  const { place } = watcher;
+  if (!place) return unknown(watcher, missing('at', watcher.name, 'at 10ft, 2ft', watcher.origin));
+  const eye = watcher.eye + floorAt(scene, place);
+  const targets = stageTargets(scene, place);
+  const lines = targets.flatMap((target) =>
+    obstacles.flatMap((obstacle) => {
+      const at = crossing(place, target, obstacle.line);
+      return at === undefined ? [] : [{ target, obstacle, clearance: eye + (stage - eye) * at - obstacle.top }];
+    }),
+  );
+  const subject = { kind: watcher.kind, name: watcher.name } as const;
+  if (lines.length === 0) {
+    return {
+      subject,
+      verdict: 'pass',
+      message: `Nothing of the booth stands between ${watcher.name} and the stage.`,
+      origin: watcher.origin,
+    };
+  }
+  const least = lines.reduce((worst, line) => (line.clearance < worst.clearance ? line : worst));
+  const { clearance, obstacle } = least;
+  const verdict = exactVerdict(clearance >= GOOD - TOLERANCE, clearance >= LEAST - TOLERANCE);
+  const limit = verdict === 'fail' ? LEAST : GOOD;
+  const part = partOfStage(targets, least.target);
+  return {
+    subject,
+    verdict,
+    measured: clearance,
+    limit,
+    margin: clearance - limit,
+    message:
+      verdict === 'pass'
+        ? `${watcher.name} looks over the booth at ${part}: the line clears ${obstacle.what} by ${scene.length(clearance)}.`
+        : `From ${watcher.name}, ${obstacle.what} ${clearance < 0 ? 'hides' : 'all but hides'} the floor of ${part}: the line of sight passes ${scene.length(Math.abs(clearance))} ${clearance < 0 ? 'below' : 'above'} it. Lower it by ${scene.length(GOOD - clearance)}, or move it out of the line.`,
+    origin: watcher.origin,
+    related: obstacle.origin
+      ? [{ origin: obstacle.origin, message: `${obstacle.what} stands in the line of sight` }]
+      : [],
+  };
+}
