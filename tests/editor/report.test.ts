@@ -40,6 +40,7 @@ test('a page that Boothwright did not write stays, unless the person says so', a
   await editor.page.locator('.quick-input-widget input').fill(path.join(editor.folder, 'notes.html'));
   await editor.press('Enter');
   await overwrite();
+  await editor.page.locator('.monaco-dialog-box', { hasText: 'Boothwright did not write this file' }).waitFor();
   await editor.screenshot('not-ours');
   await editor.answer('Cancel');
   expect(editor.read('notes.html')).toBe(others);

@@ -1,19 +1,30 @@
 /// <reference lib="webworker" />
-import { type ExtensionContext, Uri } from 'vscode';
-import { LanguageClient } from 'vscode-languageclient/browser';
+import { type ExtensionContext, Uri, workspace } from 'vscode';
+import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
 import { clientId, clientName, start, type Running } from './extension.shared.js';
 
 let running: Running | undefined;
+let worker: Worker | undefined;
 
 /** Editors that run in a browser: the language server is a worker. */
 export async function activate(context: ExtensionContext): Promise<void> {
-  const script = Uri.joinPath(context.extensionUri, 'packages/extension/dist/server.web.js').toString(true);
-  running = await start(
-    context,
-    (options) => new LanguageClient(clientId, clientName, () => Promise.resolve(new Worker(script)), options),
-  );
+  const script = Uri.joinPath(context.extensionUri, 'packages/extension/dist/server.web.js');
+  const connect = async () => {
+    worker?.terminate();
+    worker = await startWorker(script);
+    return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
+  };
+  running = await start(context, (options) => new LanguageClient(clientId, clientName, connect, options));
 }
 
 export async function deactivate(): Promise<void> {
   await running?.stop();
+  worker?.terminate();
+}
+
+/** An editor starts no worker from a script that lies on a remote machine; there its text is fetched first. */
+async function startWorker(script: Uri): Promise<Worker> {
+  if (script.scheme !== 'vscode-remote') return new Worker(script.toString(true));
+  const text = await workspace.fs.readFile(script);
+  return new Worker(URL.createObjectURL(new Blob([text.slice()], { type: 'text/javascript' })));
 }

@@ -12,8 +12,12 @@ import { type Box, boxOfText, lookAtEditor, type SeenLine, type Squiggle, squigg
 /** Those that have not been closed. */
 export const openEditors = new Set<Editor>();
 
-/** Starts an editor on a new folder that holds `files`, by name and text. */
-export async function openEditor(name: string, files: Record<string, string>): Promise<Editor> {
+/** Starts an editor on a new folder that holds `files`, by name and text; `settings` are added to the user's. */
+export async function openEditor(
+  name: string,
+  files: Record<string, string>,
+  settings: Record<string, unknown> = {},
+): Promise<Editor> {
   const plan = inject('plan');
   const scratch = mkdtempSync(path.join(tmpdir(), 'boothwright-'));
   const folders = {
@@ -24,7 +28,7 @@ export async function openEditor(name: string, files: Record<string, string>): P
   mkdirSync(folders.workspace);
   for (const [file, text] of Object.entries(files)) writeFileSync(path.join(folders.workspace, file), text);
   mkdirSync(path.join(folders.userData, 'User'), { recursive: true });
-  writeFileSync(path.join(folders.userData, 'User/settings.json'), JSON.stringify(userSettings));
+  writeFileSync(path.join(folders.userData, 'User/settings.json'), JSON.stringify({ ...userSettings, ...settings }));
   const host = await (plan.kind === 'server' ? startServerHost(plan, folders) : startDesktopHost(plan, folders));
   await host.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
   host.page.setDefaultTimeout(15_000);
@@ -40,7 +44,13 @@ export class Editor {
     private readonly host: Host,
     private readonly workspace: string,
     private readonly scratch: string,
-  ) {}
+  ) {
+    host.page.on('console', (message) => {
+      if (message.type() === 'error') this.complaints.push(message.text());
+    });
+  }
+
+  private readonly complaints: string[] = [];
 
   get page(): Page {
     return this.host.page;
@@ -146,13 +156,19 @@ export class Editor {
     return this.page.locator('.notification-toast .notification-list-item-message').allInnerTexts();
   }
 
-  /** The lines of the extension host's logs that report errors, of any extension. */
+  /** What the extension host wrote to its log. */
+  hostLog(): string {
+    return this.logFiles()
+      .map((file) => readFileSync(file, 'utf8'))
+      .join('\n');
+  }
+
+  /** The lines of the logs that report errors of any extension, and what the window reports of this one. */
   logErrors(): string[] {
-    return this.logFiles().flatMap((file) =>
-      readFileSync(file, 'utf8')
-        .split('\n')
-        .filter((line) => /\[error\]/i.test(line)),
-    );
+    const logged = this.hostLog()
+      .split('\n')
+      .filter((line) => /\[error\]/i.test(line));
+    return [...logged, ...this.complaints.filter((text) => /boothwright/i.test(text))];
   }
 
   /** Leaves a picture under tests/editor/output. */
