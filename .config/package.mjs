@@ -12,7 +12,7 @@ const limit = 1.5e6;
 const vsce = path.join(path.dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce');
 
 run('.config/build.mjs', '--production', '--extension-only');
-run(vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--out', out);
+run(vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--no-rewrite-relative-links', '--out', out);
 
 const size = statSync(out).size;
 console.log(`${path.relative(process.cwd(), out)}: ${(size / 1e6).toFixed(2)} MB`);
