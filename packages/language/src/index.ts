@@ -1,0 +1,6 @@
+export { analyse, analysisOf, type Analysis, type AnalysisOptions, type FileDiagnostic } from './analyse.js';
+export { createBoothServices, type BoothContext, type BoothServices, type Computation } from './services.js';
+export { isBooth, readBooth } from './reading/reader.js';
+export { issueCodes, type IssueCode } from './validation/issue.js';
+export { kinds, type BlockEntry, type Kind, type PropertyEntry, type Shape } from './vocabulary/entries.js';
+export { vocabulary } from './vocabulary/vocabulary.js';

@@ -1,0 +1,102 @@
+import { AstUtils, type LangiumDocument, UriUtils } from 'langium';
+import type { Acceptance, Booth, DisplayUnit, LimitOverride, LimitProfile } from '@boothwright/fit';
+import { type Accept, type Block, isAccept, isBlock, isDocument, isLimit, type Limit } from '../generated/ast.js';
+import { parseQuantity } from '../quantity/quantity.js';
+import { readText } from '../syntax/texts.js';
+import { originOf, partOf } from '../syntax/tree.js';
+import { rootsOf } from '../workspace/imports.js';
+import { readCable, readPlacement, readPlatform, readRack, readSkirt, readWalkway } from './floor.js';
+import { readDesk, readMonitor, readSeat } from './furniture.js';
+import { readCrowd, readOperator } from './people.js';
+import { eachNamed, readRoom } from './room.js';
+import { Sheet } from './sheet.js';
+import { readWorkstation } from './stations.js';
+import { usedBlocks } from './used.js';
+
+/**
+ * The Booth that a file describes, together with the files that it imports. `visible` is the file itself and then those. Of
+ * imported furniture, screens and people only those that are used count. What is faulty is left out, not guessed.
+ */
+export function readBooth(document: LangiumDocument, visible: readonly LangiumDocument[]): Booth {
+  const roots = rootsOf(visible);
+  const own = roots[0]?.blocks ?? [];
+  const booth = own.find(({ kind }) => kind === 'booth');
+  const show = showOf(document);
+  const blocks = usedBlocks(roots);
+  const sheets = (...kinds: Block['kind'][]) =>
+    blocks.filter(({ kind }) => kinds.includes(kind)).map((block) => new Sheet(block, show));
+  const frame = new Sheet(booth ?? emptyBooth, show);
+  const room = sheets('room')[0];
+  return {
+    name: nameOf(document, booth),
+    origin: booth && originOf(partOf(booth, booth.title ? 'title' : 'kind')),
+    show,
+    limits: frame.wordOr<LimitProfile>('limits').value,
+    shoe: frame.lengthOr('shoe'),
+    slump: frame.lengthOr('slump'),
+    overrides: (booth?.items ?? []).filter(isLimit).flatMap(readOverride),
+    accepted: roots.flatMap((root) => [
+      ...root.accepts.flatMap(readAcceptance),
+      ...AstUtils.streamAllContents(root)
+        .filter(isAccept)
+        .filter(({ $container }) => isBlock($container))
+        .toArray()
+        .flatMap(readAcceptance),
+    ]),
+    room: room && readRoom(room),
+    operators: eachNamed(sheets('operator'), readOperator),
+    crowds: eachNamed(sheets('crowd'), readCrowd),
+    desks: eachNamed(sheets('desk'), readDesk),
+    seats: eachNamed(sheets('stool', 'chair'), readSeat),
+    monitors: eachNamed(sheets('monitor'), readMonitor),
+    workstations: eachNamed(sheets('workstation'), readWorkstation),
+    walkways: eachNamed(sheets('walkway'), readWalkway),
+    racks: eachNamed(sheets('rack'), readRack),
+    skirts: eachNamed(sheets('skirt'), readSkirt),
+    platforms: eachNamed(sheets('platform'), readPlatform),
+    cables: eachNamed(sheets('cable'), readCable),
+    placements: roots
+      .flatMap((root) => root.placements)
+      .flatMap((node) => readPlacement(node, new Sheet(node, show)) ?? []),
+  };
+}
+
+/** A file is a booth, to be assessed, if it has a booth or a workstation; else it holds furniture for others. */
+export function isBooth(document: LangiumDocument): boolean {
+  const root = document.parseResult.value;
+  return isDocument(root) && root.blocks.some(({ kind }) => kind === 'booth' || kind === 'workstation');
+}
+
+/** The unit that a file shows lengths in. */
+export function showOf(document: LangiumDocument): DisplayUnit {
+  const root = document.parseResult.value;
+  const booth = isDocument(root) ? root.blocks.find(({ kind }) => kind === 'booth') : undefined;
+  return new Sheet(booth ?? emptyBooth, 'in').wordOr<DisplayUnit>('show').value;
+}
+
+/** Stands in for the booth block of a file without one: all defaults. */
+const emptyBooth = { $type: 'Block', kind: 'booth', items: [] } as unknown as Block;
+
+function nameOf(document: LangiumDocument, booth: Block | undefined): string {
+  const title = booth?.title === undefined ? '' : readText(booth.title).value;
+  return title === '' ? UriUtils.basename(document.uri).replace(/\.booth$/, '') : title;
+}
+
+function readOverride({ check, value, reason, $cstNode }: Limit): LimitOverride[] {
+  const quantity = value && !value.range ? parseQuantity(value.text) : undefined;
+  if (!check || !reason || quantity?.is !== 'length') return [];
+  return [{ check, value: quantity.value, reason: readText(reason).value, origin: originOf($cstNode) }];
+}
+
+function readAcceptance(node: Accept): Acceptance[] {
+  const { check, reason, subject, $container } = node;
+  const text = reason && readText(reason).value;
+  if (!check || !text || (node.on && !subject?.ref)) return [];
+  const own = isBlock($container) ? subjectOf($container) : undefined;
+  return [{ check, subject: subject?.$refText ?? own, reason: text, origin: originOf(node.$cstNode) }];
+}
+
+/** Acceptances inside a block are for that block; a nested block without a name stands for the one that holds it. */
+function subjectOf(block: Block): string | undefined {
+  return block.name ?? (isBlock(block.$container) ? subjectOf(block.$container) : undefined);
+}

@@ -1,0 +1,82 @@
+import { type FileSystemProvider, inject, type Module } from 'langium';
+import {
+  createDefaultModule,
+  createDefaultSharedModule,
+  type DefaultSharedModuleContext,
+  type LangiumServices,
+  type LangiumSharedServices,
+  type PartialLangiumServices,
+  type PartialLangiumSharedServices,
+} from 'langium/lsp';
+import { assess, type Assessment, type Booth, checks } from '@boothwright/fit';
+import { Assessments } from './assessments.js';
+import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './generated/module.js';
+import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js';
+import { BoothLexer } from './syntax/lexer.js';
+import { BoothLexerMessages, BoothParserMessages } from './syntax/messages.js';
+import { BoothValidator } from './validation/validator.js';
+import { BoothDocumentBuilder } from './workspace/builder.js';
+import { Imports } from './workspace/imports.js';
+import { BoothIndexManager } from './workspace/index-manager.js';
+import { BoothWorkspaceManager } from './workspace/manager.js';
+
+/** What the language asks of the computation. */
+export interface Computation {
+  assess(booth: Booth): Assessment;
+  /** The ids of all checks, for `accept` and `limit`. */
+  readonly checks: readonly string[];
+}
+
+export interface BoothAddedServices {
+  readonly Computation: Computation;
+  readonly Assessments: Assessments;
+  readonly workspace: { readonly Imports: Imports };
+}
+
+export type BoothServices = LangiumServices & BoothAddedServices;
+
+export interface BoothContext extends DefaultSharedModuleContext {
+  readonly fileSystemProvider: () => FileSystemProvider;
+  /** Something else than the checks of the product. */
+  readonly computation?: Computation;
+}
+
+const product: Computation = { assess: (booth) => assess(booth), checks: checks.map(({ id }) => id) };
+
+function languageModule(computation: Computation): Module<BoothServices, PartialLangiumServices & BoothAddedServices> {
+  return {
+    Computation: () => computation,
+    Assessments: (services) => new Assessments(services),
+    parser: {
+      Lexer: (services) => new BoothLexer(services),
+      LexerErrorMessageProvider: () => new BoothLexerMessages(),
+      ParserErrorMessageProvider: () => new BoothParserMessages(),
+    },
+    references: {
+      ScopeComputation: (services) => new BoothScopeComputation(services),
+      ScopeProvider: (services) => new BoothScopeProvider(services),
+    },
+    validation: { DocumentValidator: (services) => new BoothValidator(services) },
+    workspace: { Imports: (services) => new Imports(services) },
+  };
+}
+
+const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
+  workspace: {
+    DocumentBuilder: (services) => new BoothDocumentBuilder(services),
+    IndexManager: (services) => new BoothIndexManager(services),
+    WorkspaceManager: (services) => new BoothWorkspaceManager(services),
+  },
+};
+
+/** Puts the language's services together, for an editor (with a connection) or for one run (without). */
+export function createBoothServices(context: BoothContext): { shared: LangiumSharedServices; booth: BoothServices } {
+  const shared = inject(createDefaultSharedModule(context), BoothGeneratedSharedModule, sharedModule);
+  const booth = inject(
+    createDefaultModule({ shared }),
+    BoothLanguageGeneratedModule,
+    languageModule(context.computation ?? product),
+  );
+  shared.ServiceRegistry.register(booth);
+  return { shared, booth };
+}

@@ -1,0 +1,86 @@
+import { AstUtils, type AstNode, type CstNode, GrammarUtils } from 'langium';
+import type { Origin } from '@boothwright/fit';
+import {
+  type Block,
+  type Document,
+  isBlock,
+  isFlag,
+  isBetween,
+  isNames,
+  isPlacement,
+  isProperty,
+  isScreen,
+  type Between,
+  type Flag,
+  type Names,
+  type Placement,
+  type Property,
+  type Screen,
+} from '../generated/ast.js';
+import { entryOf, propertyOf } from '../vocabulary/vocabulary.js';
+import type { BlockEntry, Kind, PropertyEntry } from '../vocabulary/entries.js';
+
+/** A node that holds properties. */
+export type Holder = Block | Screen | Placement;
+/** A node that is a property. */
+export type PropertyNode = Property | Names | Flag | Between;
+
+export function isHolder(node: unknown): node is Holder {
+  return isBlock(node) || isScreen(node) || isPlacement(node);
+}
+
+export function isPropertyNode(node: unknown): node is PropertyNode {
+  return isProperty(node) || isNames(node) || isFlag(node) || isBetween(node);
+}
+
+export function kindOf(holder: Holder): Kind {
+  if (isPlacement(holder)) return 'place';
+  return isScreen(holder) ? 'screen' : holder.kind;
+}
+
+export function itemsOf(holder: Holder): readonly AstNode[] {
+  return isPlacement(holder) ? holder.settings : holder.items;
+}
+
+export function propertiesOf(holder: Holder): readonly PropertyNode[] {
+  return itemsOf(holder).filter(isPropertyNode);
+}
+
+/** The blocks and screens directly in a block. */
+export function nestedOf(holder: Holder): readonly (Block | Screen)[] {
+  return itemsOf(holder).filter((item): item is Block | Screen => isBlock(item) || isScreen(item));
+}
+
+export function entryOfHolder(holder: Holder): BlockEntry {
+  return entryOf(kindOf(holder));
+}
+
+/** What the vocabulary says of a property where it stands; nothing if it stands in the wrong place. */
+export function entryOfProperty(property: PropertyNode): PropertyEntry | undefined {
+  const holder = property.$container;
+  return isHolder(holder) ? propertyOf(kindOf(holder), property.key) : undefined;
+}
+
+/** A nested block in a block that may hold it, or a block in the file. */
+export function isInPlace(block: Block | Screen): boolean {
+  const { within } = entryOfHolder(block);
+  const container = block.$container as AstNode;
+  return isHolder(container) ? within === kindOf(container) : within === 'file';
+}
+
+/** All blocks of a document, the nested ones after the block that holds them. */
+export function allBlocks(document: Document): readonly Block[] {
+  return document.blocks.flatMap((block) => [block, ...block.items.filter(isBlock)]);
+}
+
+/** The place of a property of a node: its name, its key, one of its values. */
+export function partOf(node: AstNode, property: string, index?: number): CstNode | undefined {
+  return GrammarUtils.findNodeForProperty(node.$cstNode, property, index) ?? node.$cstNode;
+}
+
+export function originOf(part: CstNode | undefined): Origin {
+  const zero = { line: 0, character: 0 };
+  if (!part) return { uri: '', start: zero, end: zero };
+  const document = AstUtils.getDocument(part.astNode);
+  return { uri: document.uri.toString(), start: part.range.start, end: part.range.end };
+}

@@ -1,0 +1,120 @@
+import { AstUtils, GrammarUtils } from 'langium';
+import { type Block, isBlock, isScreen, type Screen } from '../generated/ast.js';
+import { readText } from '../syntax/texts.js';
+import { entryOfHolder, isInPlace, nestedOf, originOf, partOf } from '../syntax/tree.js';
+import { type Kind, kinds } from '../vocabulary/entries.js';
+import { entryOf } from '../vocabulary/vocabulary.js';
+import { checkItems } from './check-items.js';
+import { checkPlacements } from './check-placements.js';
+import { aOf, type Context } from './context.js';
+
+/** Kinds that share their names, because a name is looked up among all of them. */
+const groups: readonly (readonly Kind[])[] = [
+  ['operator', 'crowd'],
+  ['stool', 'chair'],
+  ['desk', 'rack', 'platform', 'column', 'skirt'],
+];
+
+/** All blocks: what they are called, where they stand, what they say. */
+export function checkBlocks(context: Context): void {
+  const { root } = context;
+  for (const block of root.blocks) checkBlock(block, context);
+  checkOnce(root.blocks, context);
+  checkNames(context);
+  checkPlacements(context);
+  checkItems(root, context);
+}
+
+function checkBlock(block: Block | Screen, context: Context): void {
+  const entry = entryOfHolder(block);
+  if (!isInPlace(block)) {
+    const home = entry.within === 'file' ? 'stands on its own' : `belongs in a ${entry.within} block`;
+    context.say('misplaced', partOf(block, 'kind'), `\`${entry.word}\` ${home}, not here.`);
+    return;
+  }
+  if (isScreen(block)) checkScreenName(block, context);
+  else checkTitle(block, context);
+  const hasBraces = GrammarUtils.findNodeForKeyword(block.$cstNode, '{') !== undefined;
+  if (isBlock(block) && isBlock(block.$container) && !hasBraces)
+    context.say('missing-brace', block.$cstNode, `\`${entry.word}\` needs a block after it, such as ${entry.example}.`);
+  for (const nested of nestedOf(block)) checkBlock(nested, context);
+  checkOnce(nestedOf(block).filter(isBlock), context);
+  checkItems(block, context);
+}
+
+function checkTitle(block: Block, context: Context): void {
+  const { naming, word, example } = entryOf(block.kind);
+  if (naming === 'title') {
+    if (block.name !== undefined) {
+      const quoted = `"${block.name}"`;
+      const data = { text: block.name, suggestions: [quoted] };
+      context.say('missing-name', partOf(block, 'name'), `The title of the booth stands in quotes: ${quoted}.`, data);
+    } else if (block.title === undefined || readText(block.title).value === '')
+      context.say('missing-name', partOf(block, 'kind'), `\`${word}\` needs a title, such as "Larkfield Hall".`);
+    return;
+  }
+  if (block.title !== undefined)
+    context.say('unwanted-name', partOf(block, 'title'), `\`${word}\` takes no title in quotes.`);
+  if (naming === 'name' && block.name === undefined && block.title === undefined)
+    context.say('missing-name', partOf(block, 'kind'), `\`${word}\` needs a name, such as ${example.split(' {')[0]!}.`);
+  if (naming === 'none' && block.name !== undefined)
+    context.say('unwanted-name', partOf(block, 'name'), `\`${word}\` takes no name.`);
+}
+
+function checkScreenName(screen: Screen, context: Context): void {
+  if (screen.monitor) return;
+  const message = 'Say which monitor stands here: `monitor`, its name, and where it stands in { }.';
+  context.say('missing-name', partOf(screen, 'kind'), message);
+}
+
+function checkOnce(blocks: readonly Block[], context: Context): void {
+  const first = new Map<string, Block>();
+  for (const block of blocks) {
+    if (!entryOf(block.kind).once || !isInPlace(block)) continue;
+    const earlier = first.get(block.kind);
+    if (!earlier) first.set(block.kind, block);
+    else {
+      context.report({
+        code: 'duplicate-block',
+        message: `There is already ${aOf(kinds[block.kind])}: only one can be said.`,
+        range: partOf(block, 'kind')!.range,
+        related: [{ origin: originOf(partOf(earlier, 'kind')), message: 'The first one' }],
+      });
+    }
+  }
+}
+
+/** Names that two blocks of one group share, here or with an imported file. */
+function checkNames(context: Context): void {
+  const taken = new Map<string, Block>();
+  const [own, ...imported] = context.visible.map(({ parseResult }) => parseResult.value as Context['root']);
+  for (const root of imported) for (const block of root.blocks ?? []) remember(block, taken);
+  const isOwn = (block: Block) => AstUtils.getDocument(block) === context.document;
+  const check = (block: Block, among: Map<string, Block>) => {
+    const earlier = remember(block, among);
+    if (!earlier) return;
+    const where = isOwn(earlier) ? '' : ` in ${context.nameOf(AstUtils.getDocument(earlier))}`;
+    context.report({
+      code: 'duplicate-name',
+      message: `There is already ${aOf(kinds[earlier.kind])} called \`${block.name}\`${where}. Choose another name.`,
+      range: partOf(block, 'name')!.range,
+      related: [{ origin: originOf(partOf(earlier, 'name')), message: 'The first one' }],
+    });
+  };
+  for (const block of own?.blocks ?? []) {
+    check(block, taken);
+    const within = new Map<string, Block>();
+    for (const nested of block.items.filter(isBlock))
+      if (isInPlace(nested)) check(nested, nested.kind === 'column' ? taken : within);
+  }
+}
+
+/** The block that had the name before, if any. */
+function remember(block: Block, taken: Map<string, Block>): Block | undefined {
+  if (!block.name) return undefined;
+  const group = groups.findIndex((each) => each.includes(block.kind));
+  const key = `${group < 0 ? block.kind : group} ${block.name}`;
+  const earlier = taken.get(key);
+  if (!earlier) taken.set(key, block);
+  return earlier;
+}

@@ -1,0 +1,43 @@
+import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
+import { isAccept, isBlock, isImport, isLimit, isOdd, isText } from '../generated/ast.js';
+import type { Fault } from '../syntax/faults.js';
+import { readText } from '../syntax/texts.js';
+import { partOf } from '../syntax/tree.js';
+import { rangeOf, type Report } from './issue.js';
+
+/** What the lexer and the parser could not read, and quotes that are not straight or not closed. */
+export function checkSyntax(document: LangiumDocument, report: Report): void {
+  const { lexerErrors, parserErrors, value } = document.parseResult;
+  for (const error of lexerErrors as Fault[]) {
+    const start = { line: (error.line ?? 1) - 1, character: (error.column ?? 1) - 1 };
+    const range = { start, end: { ...start, character: start.character + error.length } };
+    report({ code: error.code ?? 'syntax', message: error.message, range, data: error.data });
+  }
+  for (const { token, message } of parserErrors) {
+    const text = document.textDocument;
+    const known = Number.isFinite(token.startOffset);
+    const [from, to] = known
+      ? [token.startOffset, token.endOffset! + 1]
+      : [text.getText().length, text.getText().length];
+    report({ code: 'syntax', message, range: { start: text.positionAt(from), end: text.positionAt(to) } });
+  }
+  for (const node of AstUtils.streamAst(value)) for (const property of textsOf(node)) checkText(node, property, report);
+}
+
+function textsOf(node: AstNode): readonly string[] {
+  if (isBlock(node)) return node.title === undefined ? [] : ['title'];
+  if (isImport(node)) return ['path'];
+  if (isAccept(node) || isLimit(node)) return ['reason'];
+  if (isOdd(node)) return node.title === undefined ? [] : ['title'];
+  return isText(node) ? ['raw'] : [];
+}
+
+function checkText(node: AstNode, property: string, report: Report): void {
+  const raw = (node as unknown as Record<string, string | undefined>)[property];
+  if (raw === undefined) return;
+  const { closed, curly, straight } = readText(raw);
+  const range = rangeOf(partOf(node, property));
+  const data = { text: raw, suggestions: [straight] };
+  if (!closed) report({ code: 'open-text', message: 'This text lacks its closing quote.', range, data });
+  else if (curly) report({ code: 'curly-quotes', message: `These are curly quotes: write ${straight}.`, range, data });
+}

@@ -1,0 +1,39 @@
+import { type LangiumDocument, UriUtils } from 'langium';
+import type { DisplayUnit } from '@boothwright/fit';
+import type { Document } from '../generated/ast.js';
+import type { CstNode } from 'langium';
+import { type IssueCode, type IssueData, rangeOf, type Report } from './issue.js';
+
+/** What the checks of one document share. */
+export class Context {
+  constructor(
+    readonly document: LangiumDocument,
+    readonly root: Document,
+    /** The document and all that it imports. */
+    readonly visible: readonly LangiumDocument[],
+    readonly show: DisplayUnit,
+    /** The ids of the checks. */
+    readonly checks: readonly string[],
+    readonly report: Report,
+  ) {}
+
+  say(code: IssueCode, place: CstNode | undefined, message: string, data?: IssueData): void {
+    this.report({ code, message, range: rangeOf(place), data });
+  }
+
+  /** A document by its file name, as a message says it. */
+  nameOf(document: LangiumDocument): string {
+    return UriUtils.basename(document.uri);
+  }
+}
+
+/** 'a desk', 'an operator'. */
+export function aOf(noun: string): string {
+  return `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+}
+
+/** 'a, b or c'. */
+export function orOf(words: readonly string[]): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} or ${words[words.length - 1]!}`;
+}

@@ -1,0 +1,100 @@
+import type { LangiumDocument } from 'langium';
+import type { Assessment, Booth, Finding, Origin, Remedy } from '@boothwright/fit';
+import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
+import { isDocument } from '../generated/ast.js';
+import { partOf } from '../syntax/tree.js';
+import { rangeOf } from './issue.js';
+
+/** What a diagnostic of a finding carries for quick fixes. */
+export interface FindingData {
+  readonly check: string;
+  readonly subject: string;
+  readonly remedies: readonly Remedy[];
+}
+
+/**
+ * The findings of an assessment that a person should see in the text of `document`. A finding about something that an imported file
+ * declares is shown where this file uses it. If the text has faults, what is missing may only be faulty, and is not
+ * held against it.
+ */
+export function diagnosticsOf(
+  { findings, booth }: Assessment,
+  document: LangiumDocument,
+  hasFaults: boolean,
+  source: string | undefined,
+): Diagnostic[] {
+  return findings
+    .filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined)
+    .filter(({ verdict }) => verdict !== 'unknown' || !hasFaults)
+    .map((finding) => toDiagnostic(finding, booth, document, source));
+}
+
+/** `overlap` is a mistake in the plan; any other failed check is advice that a person may overrule. */
+export function severityOf({ verdict, check }: Pick<Finding, 'verdict' | 'check'>): DiagnosticSeverity {
+  if (verdict === 'fail') return check === 'overlap' ? 1 : 2;
+  return verdict === 'marginal' ? 3 : 4;
+}
+
+function toDiagnostic(
+  finding: Finding,
+  booth: Booth,
+  document: LangiumDocument,
+  source: string | undefined,
+): Diagnostic {
+  const uri = document.uri.toString();
+  const place = placeOf(finding, booth, uri);
+  const elsewhere = finding.origin && finding.origin.uri !== uri ? [finding.origin] : [];
+  const data: FindingData = { check: finding.check, subject: finding.subject.name, remedies: finding.remedies };
+  return {
+    range: place ? { start: place.start, end: place.end } : startOf(document),
+    severity: severityOf(finding),
+    code: finding.check,
+    source,
+    message: finding.caution ? `${finding.message} ${finding.caution}` : finding.message,
+    relatedInformation: [
+      ...elsewhere.map((origin) => ({ location: locationOf(origin), message: 'It is said here' })),
+      ...finding.related.map(({ origin, message }) => ({ location: locationOf(origin), message })),
+    ],
+    data,
+  };
+}
+
+/** The smallest text of this file to point at. */
+function placeOf({ origin, related, subject, operator }: Finding, booth: Booth, uri: string): Origin | undefined {
+  const isHere = (place: Origin | undefined): place is Origin => place?.uri === uri;
+  if (isHere(origin)) return origin;
+  const near = related.map((each) => each.origin).find(isHere);
+  if (near) return near;
+  const declared = [
+    ...booth.workstations,
+    ...booth.walkways,
+    ...booth.skirts,
+    ...booth.desks,
+    ...booth.racks,
+    ...booth.cables,
+  ];
+  const own = declared.find(({ name, origin: place }) => name === subject.name && isHere(place));
+  if (own) return own.origin;
+  const uses = booth.workstations.flatMap(({ desk, seat, people, screens }) => [
+    desk,
+    seat,
+    ...people,
+    ...screens.map(({ monitor }) => monitor),
+  ]);
+  const placed = booth.placements.flatMap(({ pieces }) => pieces);
+  const wanted = [subject.name, operator];
+  return (
+    [...uses, ...placed].find((use) => use && wanted.includes(use.name) && isHere(use.origin))?.origin ?? booth.origin
+  );
+}
+
+/** The first word of the text: its first import, or its beginning. */
+function startOf(document: LangiumDocument): Diagnostic['range'] {
+  const root = document.parseResult.value;
+  const first = isDocument(root) ? (root.imports[0] ?? root.blocks[0]) : undefined;
+  return rangeOf(first && partOf(first, first.$type === 'Import' ? 'path' : 'kind'));
+}
+
+function locationOf({ uri, start, end }: Origin) {
+  return { uri, range: { start, end } };
+}

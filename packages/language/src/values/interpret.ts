@@ -1,0 +1,225 @@
+import type { CstNode } from 'langium';
+import type { Millimetres, PlanPoint } from '@boothwright/fit';
+import { isQuantity, isText, isWord, type Property, type Quantity, type Value as ValueNode } from '../generated/ast.js';
+import { readText } from '../syntax/texts.js';
+import { partOf } from '../syntax/tree.js';
+import { type IssueCode, rangeOf } from '../validation/issue.js';
+import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
+import { readLength, type Reading } from './lengths.js';
+import { didYouMean, nearest } from './nearest.js';
+import { readNumber, readPair, readTextSize } from './numbers.js';
+
+/** What a property says, in the units of the computation. */
+export type Meaning =
+  | {
+      readonly is: 'length';
+      readonly min: Millimetres;
+      readonly max: Millimetres;
+      readonly direction?: string;
+      readonly from?: string;
+      readonly reported: boolean;
+    }
+  | { readonly is: 'point'; readonly point: PlanPoint }
+  /** Angle in degrees (negative against the first direction), share, kilograms, count. */
+  | { readonly is: 'number'; readonly value: number }
+  | { readonly is: 'text size'; readonly size: { readonly pixels: number } | { readonly capital: Millimetres } }
+  | { readonly is: 'pair'; readonly across: number; readonly down: number }
+  | { readonly is: 'words'; readonly words: readonly string[] }
+  | { readonly is: 'text'; readonly text: string };
+
+/**
+ * What the values of a property mean where its entry is `entry`. Nothing if they are missing or faulty; every fault is
+ * reported once. Reading and checking both come through here, so that they never disagree.
+ */
+export function interpret(property: Property, entry: PropertyEntry, reading: Reading): Meaning | undefined {
+  const { shape } = entry;
+  const { key } = property;
+  const wanted = shape.is === 'point' ? 2 : shape.is === 'words' && shape.many ? Infinity : 1;
+  if (property.values.length === 0 || (shape.is === 'point' && property.values.length < 2)) {
+    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}.`;
+    say(reading, 'missing-value', partOf(property, 'key'), message);
+    return undefined;
+  }
+  if (endsWithComma(property)) {
+    say(reading, 'missing-value', property.$cstNode, 'A value is missing next to a comma.');
+    return undefined;
+  }
+  if (property.values.length > wanted) {
+    const message = `\`${key}\` takes ${wanted === 2 ? 'two values' : 'one value'}, such as ${entry.example}.`;
+    say(reading, 'too-many-values', property.values[wanted]!.$cstNode, message);
+    return undefined;
+  }
+  if (shape.is === 'words') return readWords(property, shape, reading);
+  if (shape.is === 'text') return readQuoted(property, entry, reading);
+  const quantities = property.values.filter(isQuantity);
+  const other = property.values.find((value) => !isQuantity(value));
+  if (other) {
+    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; this is not one.`;
+    say(reading, 'wrong-quantity', other.$cstNode, message);
+    return undefined;
+  }
+  return readQuantities(key, entry, quantities, reading);
+}
+
+function readQuantities(
+  key: string,
+  entry: PropertyEntry,
+  [first, second]: Quantity[],
+  reading: Reading,
+): Meaning | undefined {
+  const { shape, example } = entry;
+  if (!first || !wordsFit(key, shape, first, reading)) return undefined;
+  switch (shape.is) {
+    case 'length': {
+      const range = readLength(key, example, shape, first, reading);
+      if (!range) return undefined;
+      const { direction, landmark, reported } = first;
+      return { is: 'length', ...range, direction, from: landmark, reported };
+    }
+    case 'point': {
+      const bounds = { is: 'length', min: 0, max: shape.max } as const;
+      const [x, y] = [first, second!].map((each) => {
+        const fits = each === first || wordsFit(key, shape, each, reading);
+        return fits ? readLength(key, example, bounds, each, reading) : undefined;
+      });
+      return x && y && { is: 'point', point: { x: x.min, y: y.min } };
+    }
+    case 'text size':
+      return readTextSize(key, entry, first, reading);
+    case 'aspect':
+    case 'pixels':
+      return readPair(key, entry, first, reading);
+    default:
+      return readNumber(key, entry, first, reading);
+  }
+}
+
+/** Reports words around a quantity that have no meaning for this property: `width 3in left`. */
+function wordsFit(key: string, shape: Shape, node: Quantity, reading: Reading): boolean {
+  const { direction, relation, landmark, reported } = node;
+  const directions: readonly string[] = 'directions' in shape ? (shape.directions ?? []) : [];
+  const from: readonly string[] = 'from' in shape ? (shape.from ?? []) : [];
+  const stray = (part: string, word: string, allowed: readonly string[]) => {
+    const hint = allowed.length > 0 ? ` It can be ${allowed.join(' or ')}.` : '';
+    say(
+      reading,
+      'unwanted-word',
+      partOf(node, part),
+      `\`${word}\` has no meaning for \`${key}\`.${hint}`,
+      word,
+      allowed,
+    );
+    return false;
+  };
+  if (direction && !directions.includes(direction)) return stray('direction', direction, directions);
+  if (relation && !landmark) {
+    const message = `Say what it is ${relation}: ${relation} ${from.join(` or ${relation} `) || 'what'}.`;
+    say(reading, 'missing-value', partOf(node, 'relation'), message);
+    return false;
+  }
+  if (relation && relation !== (landmark === 'seat' ? 'below' : 'above')) {
+    const right = landmark === 'seat' ? 'below' : 'above';
+    return stray('relation', relation, [right]);
+  }
+  if (landmark && !from.includes(landmark)) return stray('landmark', landmark, from);
+  if (reported && !('reported' in shape && shape.reported)) return stray('reported', 'reported', []);
+  return true;
+}
+
+function readWords(property: Property, shape: Shape & { is: 'words' }, reading: Reading): Meaning | undefined {
+  const words: string[] = [];
+  for (const value of property.values) {
+    const word = isWord(value) ? value.text : undefined;
+    if (word === undefined || !shape.words.includes(word)) {
+      reportWord(property.key, value, shape.words, reading);
+      return undefined;
+    }
+    if (words.includes(word)) {
+      say(reading, 'repeated-name', value.$cstNode, `\`${word}\` is already in this list.`);
+      return undefined;
+    }
+    words.push(word);
+  }
+  return { is: 'words', words };
+}
+
+function reportWord(key: string, value: ValueNode, words: readonly string[], reading: Reading): void {
+  const typed = value.$cstNode?.text ?? '';
+  const near = nearest(typed, words);
+  const message = `\`${key}\` is one of ${words.join(', ')}.${didYouMean(near)}`;
+  say(reading, 'unknown-word', value.$cstNode, message, typed, near.length > 0 ? near : words.slice(0, 3));
+}
+
+function readQuoted(property: Property, entry: PropertyEntry, reading: Reading): Meaning | undefined {
+  const value = property.values[0];
+  if (!isText(value)) {
+    say(
+      reading,
+      'wrong-quantity',
+      value?.$cstNode,
+      `\`${property.key}\` needs a text in quotes, such as ${entry.example}.`,
+    );
+    return undefined;
+  }
+  const text = readText(value.raw).value;
+  if (text) return { is: 'text', text };
+  say(
+    reading,
+    'missing-value',
+    value.$cstNode,
+    `\`${property.key}\` is empty. Write something, such as ${entry.example}.`,
+  );
+  return undefined;
+}
+
+/** What a property wants, as a sentence says it. */
+export function needOf({ shape }: PropertyEntry): string {
+  switch (shape.is) {
+    case 'length':
+      return shape.range === 'wanted' ? 'a range of lengths' : 'a length';
+    case 'point':
+      return 'two lengths, from the left wall and from the back wall';
+    case 'angle':
+      return 'an angle';
+    case 'share':
+      return 'a share';
+    case 'weight':
+      return 'a weight';
+    case 'count':
+      return 'a whole number';
+    case 'text size':
+      return 'a font size in px or a length';
+    case 'aspect':
+      return 'a ratio';
+    case 'pixels':
+      return 'pixels across and down';
+    case 'words':
+      return shape.many ? `one or more of ${shape.words.join(', ')}` : `one of ${shape.words.join(', ')}`;
+    case 'names':
+      return 'a name';
+    case 'wall':
+      return 'a wall';
+    case 'sides':
+      return 'two things that bound it';
+    case 'text':
+      return 'a text in quotes';
+    case 'flag':
+      return 'nothing';
+  }
+}
+
+/** A comma that nothing follows, or two in a row. */
+export function endsWithComma(property: { readonly $cstNode?: CstNode }): boolean {
+  return /,\s*(,|$)/.test(property.$cstNode?.text ?? '');
+}
+
+export function say(
+  { report }: Reading,
+  code: IssueCode,
+  place: CstNode | undefined,
+  message: string,
+  text?: string,
+  suggestions?: readonly string[],
+): void {
+  report({ code, message, range: rangeOf(place), data: suggestions && { text, suggestions } });
+}

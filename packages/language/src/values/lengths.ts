@@ -1,0 +1,208 @@
+import { type DisplayUnit, formatLength, type Millimetres, type Range } from '@boothwright/fit';
+import type { Quantity as QuantityNode } from '../generated/ast.js';
+import { parseQuantity, type Quantity } from '../quantity/quantity.js';
+import { partOf } from '../syntax/tree.js';
+import { rangeOf, type Report } from '../validation/issue.js';
+import type { LengthShape } from '../vocabulary/entries.js';
+import { reportMalformed } from './malformed.js';
+
+/** What interpreting a value needs to know beside the value. */
+export interface Reading {
+  readonly report: Report;
+  /** The unit that the file shows lengths in: a bare number probably means it. */
+  readonly show: DisplayUnit;
+}
+
+/** The length or the range that a quantity says; nothing if it says neither or says it wrongly. */
+export function readLength(
+  key: string,
+  example: string,
+  shape: LengthShape,
+  node: QuantityNode,
+  reading: Reading,
+): Range | undefined {
+  const min = readBound(key, example, shape, node, 'text', reading);
+  if (!node.range) {
+    if (shape.range === 'wanted' && min !== undefined)
+      report(reading, 'missing-value', node, `\`${key}\` needs a range, such as ${example}.`);
+    return min === undefined || shape.range === 'wanted' ? undefined : { min, max: min };
+  }
+  if (node.upper === undefined) {
+    report(reading, 'missing-value', node, `This range needs an upper end, such as ${example}.`);
+    return undefined;
+  }
+  if (!shape.range) {
+    report(
+      reading,
+      'range-unwanted',
+      node,
+      `\`${key}\` is one length, such as ${example}; a range has no meaning here.`,
+    );
+    return undefined;
+  }
+  const max = readBound(key, example, shape, node, 'upper', reading);
+  if (min === undefined || max === undefined) return undefined;
+  if (min > max) {
+    const turned = `${node.upper}..${node.text}`;
+    report(reading, 'range-reversed', node, `This range is upside down: write ${turned}.`, [turned], whole(node));
+    return undefined;
+  }
+  return { min, max };
+}
+
+function readBound(
+  key: string,
+  example: string,
+  shape: LengthShape,
+  node: QuantityNode,
+  part: 'text' | 'upper',
+  reading: Reading,
+): Millimetres | undefined {
+  const text = node[part]!;
+  const quantity = parseQuantity(text);
+  const length = lengthOf(quantity, text, node, part, key, example, reading);
+  if (length === undefined) return undefined;
+  if (length < 0) {
+    const suggestions = shape.directions ? [`${text.slice(1)} ${shape.directions[1]}`] : [text.slice(1)];
+    const hint = shape.directions ? ` Write ${suggestions[0]!} instead.` : '';
+    report(reading, 'out-of-bounds', node, `\`${key}\` cannot be negative.${hint}`, suggestions, text, part);
+    return undefined;
+  }
+  if (length < shape.min - 0.5 || length > shape.max + 0.5) {
+    reportImplausible(key, shape, node, part, length, reading);
+    return undefined;
+  }
+  return length;
+}
+
+function lengthOf(
+  quantity: Quantity,
+  text: string,
+  node: QuantityNode,
+  part: 'text' | 'upper',
+  key: string,
+  example: string,
+  reading: Reading,
+): Millimetres | undefined {
+  if (quantity.is === 'malformed') {
+    reportMalformed(quantity, text, node, part, example, reading);
+    return undefined;
+  }
+  if (quantity.is === 'length') {
+    if (quantity.curly !== undefined) reportCurly(text, quantity.curly, node, part, reading);
+    return quantity.value;
+  }
+  if (quantity.is === 'number') {
+    if (quantity.value === 0) return 0;
+    const suggestions = unitsFor(text, node, part, reading.show);
+    report(
+      reading,
+      'no-unit',
+      node,
+      `${text} has no unit: write ${suggestions.slice(0, -1).join(', ')} or ${suggestions.at(-1)!}.`,
+      suggestions,
+      text,
+      part,
+    );
+    return undefined;
+  }
+  report(
+    reading,
+    'wrong-quantity',
+    node,
+    `\`${key}\` needs a length, such as ${example}; ${text} is ${called(quantity)}.`,
+    [],
+    text,
+    part,
+  );
+  return undefined;
+}
+
+/** A bare number with the units that are likely meant, in the file's own first. */
+function unitsFor(text: string, node: QuantityNode, part: 'text' | 'upper', show: DisplayUnit): string[] {
+  const other = part === 'text' ? node.upper : node.text;
+  const unit = other && /[^\d.\s/¼-¾⅐-⅞-].*$/.exec(other)?.[0];
+  if (unit && parseQuantity(other).is === 'length') return [`${text}${unit}`, `${text}cm`].filter(unique);
+  const shown = show === 'ft' ? ['ft', 'in', 'cm'] : show === 'in' ? ['in', 'cm'] : [show, 'in'];
+  return shown.map((each) => text + each);
+}
+
+function unique<T>(item: T, index: number, all: readonly T[]): boolean {
+  return all.indexOf(item) === index;
+}
+
+function reportImplausible(
+  key: string,
+  shape: LengthShape,
+  node: QuantityNode,
+  part: 'text' | 'upper',
+  length: Millimetres,
+  reading: Reading,
+): void {
+  const { show } = reading;
+  const text = node[part]!;
+  const number = /^[\d.]+/.exec(text)?.[0];
+  const suggestions = number
+    ? ['in', 'cm', 'mm', 'ft', 'm'].map((unit) => number + unit).filter((candidate) => isPlausible(candidate, shape))
+    : [];
+  const bounds = `${formatLength(shape.min, show)} to ${formatLength(shape.max, show)}`;
+  const meant = suggestions.length > 0 ? ` Did you mean ${suggestions[0]!}?` : '';
+  const message = `\`${key}\` is ${formatLength(length, show)} here; plausible is ${bounds}.${meant}`;
+  report(reading, 'out-of-bounds', node, message, suggestions.slice(0, 2), text, part);
+}
+
+function isPlausible(text: string, shape: LengthShape): boolean {
+  const quantity = parseQuantity(text);
+  return quantity.is === 'length' && quantity.value >= shape.min && quantity.value <= shape.max;
+}
+
+function reportCurly(
+  text: string,
+  straight: string,
+  node: QuantityNode,
+  part: 'text' | 'upper',
+  reading: Reading,
+): void {
+  report(reading, 'curly-quotes', node, `These marks are curly quotes: write ${straight}.`, [straight], text, part);
+}
+
+/** What a quantity is called in a message. */
+export function called(quantity: Quantity): string {
+  switch (quantity.is) {
+    case 'length':
+      return 'a length';
+    case 'angle':
+      return 'an angle';
+    case 'share':
+      return 'a share';
+    case 'weight':
+      return 'a weight';
+    case 'pixels':
+      return 'a number of pixels';
+    case 'ratio':
+      return 'a ratio';
+    case 'size':
+      return 'a size in pixels';
+    case 'number':
+      return 'a bare number';
+    case 'malformed':
+      return 'not a number';
+  }
+}
+
+function whole(node: QuantityNode): string {
+  return node.$cstNode?.text ?? node.text;
+}
+
+export function report(
+  reading: Reading,
+  code: Parameters<Report>[0]['code'],
+  node: QuantityNode,
+  message: string,
+  suggestions: readonly string[] = [],
+  text: string = node.text,
+  part?: 'text' | 'upper',
+): void {
+  const place = part ? partOf(node, part) : node.$cstNode;
+  reading.report({ code, message, range: rangeOf(place), data: { text, suggestions } });
+}

@@ -1,0 +1,68 @@
+import type { URI } from 'langium';
+import { type LangiumDocument, type LangiumDocuments, UriUtils, WorkspaceCache } from 'langium';
+import { type Document, type Import, isDocument } from '../generated/ast.js';
+import type { BoothServices } from '../services.js';
+import { readText } from '../syntax/texts.js';
+
+/** A file that a file imports. */
+export interface Imported {
+  readonly node: Import;
+  /** Absent if the path cannot be one of a booth file. */
+  readonly uri?: URI;
+}
+
+/** Which files a file sees. Only files beside it on the same file system can be imported, never a web address. */
+export class Imports {
+  private readonly documents: LangiumDocuments;
+  private readonly visible: WorkspaceCache<string, readonly LangiumDocument[]>;
+
+  constructor(services: BoothServices) {
+    this.documents = services.shared.workspace.LangiumDocuments;
+    this.visible = new WorkspaceCache(services.shared);
+  }
+
+  /** The document itself, then all that it imports, directly or through others, that could be loaded. */
+  visibleFrom(document: LangiumDocument): readonly LangiumDocument[] {
+    return this.visible.get(document.uri.toString(), () => this.reach(document));
+  }
+
+  private reach(document: LangiumDocument): readonly LangiumDocument[] {
+    const found = new Set([document]);
+    for (const each of found) {
+      for (const { uri } of importsOf(each)) {
+        const imported = uri && this.documents.getDocument(uri);
+        if (imported) found.add(imported);
+      }
+    }
+    return [...found];
+  }
+}
+
+export function importsOf(document: LangiumDocument): readonly Imported[] {
+  const root = document.parseResult.value;
+  if (!isDocument(root)) return [];
+  return root.imports.map((node) => ({ node, uri: uriOf(node, document.uri) }));
+}
+
+/** The roots of the documents. */
+export function rootsOf(documents: readonly LangiumDocument[]): readonly Document[] {
+  return documents.map(({ parseResult }) => parseResult.value).filter(isDocument);
+}
+
+/** Why a path cannot be imported; nothing if it can. */
+export function faultOfPath(path: string): string | undefined {
+  if (path === '') return 'An import needs a path, such as "furniture.booth".';
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'Only files beside this one can be imported, not a web address.';
+  if (path.includes('\\')) return `Write the path with /: "${path.replace(/\\+/g, '/')}".`;
+  if (path.startsWith('/') || /^[a-z]:/i.test(path))
+    return 'Write the path from this file, such as "../furniture.booth".';
+  if (!path.endsWith('.booth')) return 'Only .booth files can be imported.';
+  return undefined;
+}
+
+function uriOf({ path }: Import, from: URI): URI | undefined {
+  if (path === undefined) return undefined;
+  const { value } = readText(path);
+  if (faultOfPath(value) !== undefined || /^https?$/.test(from.scheme)) return undefined;
+  return UriUtils.resolvePath(UriUtils.dirname(from), value);
+}
