@@ -1,12 +1,19 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
 import type { Assessment, Origin } from '@boothwright/fit';
+import { analyse, type FileDiagnostic } from '@boothwright/language';
+import { URI } from 'langium';
+import { NodeFileSystem } from 'langium/node';
 
 /** What became of one booth file. */
 export interface Reading {
   /** The path as it was typed. */
   readonly file: string;
-  /** What the language says of the text, or the file system of the file. */
+  /** What the language says of the text and of what it imports, or the file system of the file. */
   readonly problems: readonly Problem[];
-  /** Absent if the file could not be read or understood: a booth half understood is not judged. */
+  /** The file could be read and understood. */
+  readonly understood: boolean;
+  /** Absent if it was not understood, since a booth half understood is not judged, or if the file holds no booth. */
   readonly assessment?: Assessment;
 }
 
@@ -16,4 +23,40 @@ export interface Problem {
   readonly code?: string;
   /** Absent if the whole file is meant. */
   readonly origin?: Origin;
+}
+
+/** Reads, checks and assesses one booth file. Whatever is wrong with it is a problem in the result, not an error. */
+export async function readBooth(file: string): Promise<Reading> {
+  let text: string;
+  try {
+    text = await readFile(file, 'utf8');
+  } catch (error) {
+    return { file, understood: false, problems: [{ severity: 'error', message: unreadable(error) }] };
+  }
+  const uri = URI.file(path.resolve(file));
+  const { diagnostics, assessment } = await analyse({ uri, text }, { fileSystem: NodeFileSystem.fileSystemProvider() });
+  const problems = diagnostics.filter(({ kind }) => kind === 'text').map(toProblem);
+  const understood = problems.every(({ severity }) => severity !== 'error');
+  return { file, understood, problems, ...(understood && { assessment }) };
+}
+
+function toProblem({ uri, start, end, severity, code, message }: FileDiagnostic): Problem {
+  return { severity: severity === 'error' ? 'error' : 'warning', message, code, origin: { uri, start, end } };
+}
+
+/** What the file system said, in words. */
+function unreadable(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  switch (code) {
+    case 'ENOENT':
+    case 'ENOTDIR':
+      return 'there is no such file. Check the path.';
+    case 'EISDIR':
+      return 'this is a folder. Name a booth file in it.';
+    case 'EACCES':
+    case 'EPERM':
+      return 'the file may not be read. Check who it belongs to.';
+    default:
+      return `the file could not be read: ${error instanceof Error ? error.message : String(error)}`;
+  }
 }

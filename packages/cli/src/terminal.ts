@@ -16,7 +16,7 @@ export function processTerminal(): Terminal {
     out: (text) => void stdout.write(text),
     err: (text) => void stderr.write(text),
     width: stdout.isTTY ? Math.min(stdout.columns || DEFAULT_WIDTH, READABLE_WIDTH) : DEFAULT_WIDTH,
-    colours: wantsColours(env, stdout.isTTY),
+    colours: wantsColours(env, Boolean(stdout.isTTY)),
   };
 }
 

@@ -1,3 +1,3 @@
 export { renderReport, type ReportOptions } from './report.js';
 export { isReport } from './marker.js';
-export { strengthMeanings } from './strength.js';
+export { readingMeanings, strengthMeanings } from './strength.js';

@@ -1,4 +1,4 @@
-import type { Strength } from '@boothwright/fit';
+import type { Source, Strength } from '@boothwright/fit';
 
 /** What each strength of a figure means to somebody who relies on it. */
 export const strengthMeanings: Record<Strength, string> = {
@@ -7,4 +7,13 @@ export const strengthMeanings: Record<Strength, string> = {
   weak: 'weak: sources disagree, or a bound of our own',
   'from memory': 'from memory: not read again, check it before you rely on it',
   'common practice, no source': 'common practice, no source',
+};
+
+/** How a source was read, in words that stand alone. */
+export const readingMeanings: Record<Source['read'], string> = {
+  'in the source': 'read in the document itself',
+  'in a secondary source': 'read in a document that quotes it',
+  'from memory': 'from memory',
+  derived: 'derived',
+  'own bound': 'own bound',
 };

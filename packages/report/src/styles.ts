@@ -95,5 +95,6 @@ code { font: .9em/1.4 ui-monospace, "SF Mono", Menlo, Consolas, "DejaVu Sans Mon
   .scroll { overflow: visible; }
   .of, .kindof, .terms, .source, .made, table .of, table .kindof, table .terms, table .source { font-size: 8pt; }
   .matrix td { white-space: normal; }
+  .bodies th, .bodies td { padding-top: .15rem; padding-bottom: .15rem; }
 }
 `;

@@ -13,7 +13,7 @@ function only(reading: Parameters<typeof formatJson>[0][number]) {
 }
 
 describe('the JSON of an assessment', () => {
-  const object = only({ file: 'larkfield.booth', problems: [], assessment: larkfield });
+  const object = only({ file: 'larkfield.booth', problems: [], understood: true, assessment: larkfield });
 
   it('is one object for one file and an array for several', () => {
     expect(object).toMatchObject({
@@ -21,7 +21,7 @@ describe('the JSON of an assessment', () => {
       file: 'larkfield.booth',
       booth: 'Larkfield Hall',
     });
-    const reading = { file: 'larkfield.booth', problems: [], assessment: larkfield };
+    const reading = { file: 'larkfield.booth', problems: [], understood: true, assessment: larkfield };
     expect(JSON.parse(formatJson([reading, reading]))).toEqual([object, object]);
   });
 
@@ -64,14 +64,19 @@ describe('the JSON of an assessment', () => {
 
   it('has no word for what is no number, and no minus zero', () => {
     const odd = { ...larkfield.findings[0]!, measured: NaN, limit: -Infinity, margin: -0.04 };
-    const [finding] = only({ file: 'odd.booth', problems: [], assessment: { ...larkfield, findings: [odd] } }).findings;
+    const [finding] = only({
+      file: 'odd.booth',
+      problems: [],
+      understood: true,
+      assessment: { ...larkfield, findings: [odd] },
+    }).findings;
     expect(finding).toMatchObject({ measured: null, limit: null, margin: 0 });
     expect(Object.is(finding!.margin, 0)).toBe(true);
   });
 
   it('says why a file was not judged', () => {
     const problem = { severity: 'error', message: 'There is no file here.' } as const;
-    expect(only({ file: 'gone.booth', problems: [problem] })).toMatchObject({
+    expect(only({ file: 'gone.booth', understood: false, problems: [problem] })).toMatchObject({
       booth: null,
       findings: [],
       problems: [{ severity: 'error', message: 'There is no file here.', code: null, range: null }],
@@ -81,7 +86,7 @@ describe('the JSON of an assessment', () => {
 
 describe('the schema', () => {
   it('refuses an object that lacks what scripts rely on', () => {
-    const whole = only({ file: 'larkfield.booth', problems: [], assessment: larkfield });
+    const whole = only({ file: 'larkfield.booth', problems: [], understood: true, assessment: larkfield });
     for (const field of Object.keys(whole)) {
       const { [field]: _, ...rest } = whole;
       expect(validate(rest), field).toBe(false);

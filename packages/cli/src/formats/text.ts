@@ -19,8 +19,8 @@ const caution = 'This is a planning aid; your local building or fire official de
 /** The findings of each file for people, worst first, then one line that sums up. */
 export function formatText(readings: readonly Reading[], options: TextOptions): string {
   const write = writer(options);
-  const understood = readings.flatMap(({ file, assessment }) => (assessment ? [{ file, assessment }] : []));
-  const sections = understood.flatMap(({ file, assessment: { booth, findings } }) => {
+  const judged = readings.flatMap(({ file, assessment }) => (assessment ? [{ file, assessment }] : []));
+  const sections = judged.flatMap(({ file, assessment: { booth, findings } }) => {
     const open = findings.filter(({ accepted }) => accepted === undefined);
     const shown = order
       .filter((verdict) => verdict !== 'pass' || options.passes)
@@ -32,10 +32,13 @@ export function formatText(readings: readonly Reading[], options: TextOptions): 
       ...accepted.map((finding) => write.accepted(finding, file)),
     ];
   });
-  if (understood.length === 0) return '';
-  const all = understood.flatMap(({ assessment }) => assessment.findings);
+  const empty = readings
+    .filter((reading) => reading.understood && !reading.assessment)
+    .map(({ file }) => write.noBooth(file));
+  if (judged.length === 0) return empty.map((line) => `${line}\n`).join('');
+  const all = judged.flatMap(({ assessment }) => assessment.findings);
   const closing = [write.summary(all), ...(all.some((finding) => finding.caution) ? [write.caution()] : [])];
-  return `${[...sections, ...closing].join('\n\n')}\n`;
+  return `${[...sections, ...empty, ...closing].join('\n\n')}\n`;
 }
 
 /** What the language or the file system says, one line each: `file:line:column: error: …`. */
@@ -62,18 +65,24 @@ function writer({ width, colours }: TextOptions) {
       .map((line, index) => (index === 0 ? first : rest) + line)
       .join('\n');
 
+  /** One line, or two if it would be too long. */
+  const head = (finding: Finding, file: string, verdict: string) => {
+    const [check, subject] = [plain(finding.check), plain(subjectOf(finding))];
+    const where = `${whereOf(finding, file)}  ${verdict}  ${paint.dim(check)}`;
+    const length = stripVTControlCharacters(where).length + ', '.length + subject.length;
+    return length <= width ? `${where}${paint.dim(`, ${subject}`)}` : `${where}\n${paint.dim(wrap(subject))}`;
+  };
+
   return {
     heading: (name: string, file: string) => `${paint.bold(plain(name))} ${paint.dim(plain(file))}`,
 
+    noBooth: (file: string) => wrap(`${file} holds no booth, only pieces for other files: nothing to check.`, ''),
+
     finding: (finding: Finding, file: string) => {
-      const { verdict, check, message, terms } = finding;
+      const { verdict, message, terms } = finding;
       const advice = adviceOf(finding);
       const lines = [
-        [
-          whereOf(finding, file),
-          paint.bold(colourOf[verdict](words[verdict])),
-          paint.dim([check, subjectOf(finding)].join(', ')),
-        ],
+        [head(finding, file, paint.bold(colourOf[verdict](words[verdict])))],
         [wrap(message)],
         [terms && paint.dim(wrap(terms))],
         ...advice.map((line) => [wrap(line, '  → ', '    ')]),
@@ -85,13 +94,11 @@ function writer({ width, colours }: TextOptions) {
         .join('\n');
     },
 
-    accepted: (finding: Finding, file: string) => {
-      const what = [finding.check, subjectOf(finding)].join(', ');
-      const head = [whereOf(finding, file), paint.dim(`${words[finding.verdict]}, accepted`), paint.dim(what)].join(
-        '  ',
-      );
-      return `${head}\n${wrap(`Because: ${finding.accepted ?? ''}`)}`;
-    },
+    accepted: (finding: Finding, file: string) =>
+      [
+        head(finding, file, paint.dim(`${words[finding.verdict]}, accepted`)),
+        wrap(`Because: ${finding.accepted ?? ''}`),
+      ].join('\n'),
 
     summary: (findings: readonly Finding[]) => {
       const open = findings.filter(({ accepted }) => accepted === undefined);
@@ -120,7 +127,7 @@ function whereOf({ origin }: Finding, file: string): string {
 
 function subjectOf({ subject, operator, posture }: Finding): string {
   const who = operator && `${operator}${posture ? ` ${posture === 'sit' ? 'sitting' : 'standing'}` : ''}`;
-  return [`${subject.kind.replaceAll('-', ' ')} ${plain(subject.name)}`, who && plain(who)].filter(Boolean).join(', ');
+  return [`${subject.kind.replaceAll('-', ' ')} ${subject.name}`, who].filter(Boolean).join(', ');
 }
 
 function sourceOf({ source, strength }: Finding): string {

@@ -45,5 +45,5 @@ function changesOf(findings: readonly Finding[]): readonly Change[] {
 }
 
 function describe(finding: Finding): string {
-  return `${titleOf(finding.check).toLowerCase()}, ${personOf(finding) || subjectOf(finding)}`;
+  return `${titleOf(finding.check).toLowerCase()} (${personOf(finding) || subjectOf(finding)})`;
 }

@@ -1,6 +1,6 @@
-import type { Finding, Strength } from '@boothwright/fit';
+import type { Finding, Source, Strength } from '@boothwright/fit';
 import { strengthWarning } from '../parts/source.js';
-import { strengthMeanings } from '../strength.js';
+import { readingMeanings, strengthMeanings } from '../strength.js';
 import { foundationOf, titleOf } from '../titles.js';
 
 /** Where the limits of each check come from, and how much weight they bear. */
@@ -28,7 +28,7 @@ export function Sources({ findings }: { findings: readonly Finding[] }) {
                 {sources.map(({ name, says, read }) => (
                   <div>
                     {name}
-                    {says && `: ${says}`} {read && <span class="kindof">({read})</span>}
+                    {says && `: ${says}`} {read && <span class="kindof">({readingMeanings[read]})</span>}
                   </div>
                 ))}
               </td>
@@ -43,7 +43,7 @@ export function Sources({ findings }: { findings: readonly Finding[] }) {
 interface SourceUse {
   readonly check: string;
   readonly strength: Strength;
-  readonly sources: readonly { readonly name: string; readonly says?: string; readonly read?: string }[];
+  readonly sources: readonly (Pick<Source, 'name'> & Partial<Source>)[];
 }
 
 /** The catalogue's sources of each check, then what single findings cite beyond them. */

@@ -1,0 +1,42 @@
+import { formatJson } from '../formats/json.js';
+import { formatProblems, formatText } from '../formats/text.js';
+import { readBooth, type Reading } from '../reading.js';
+import { FAILED, GOOD, UNUSABLE, UsageError, type Status } from '../status.js';
+import type { Terminal } from '../terminal.js';
+import { oneOf, parseCommand, type Command } from './command.js';
+
+export const check: Command = {
+  usage: ['check FILE… [--format text|json] [--passes]'],
+  help: `Says of each booth file what fits and what does not.
+
+  --format text|json  for people (the default), or for programs: one object for one
+                      file, an array for several; schema/assessment-1.schema.json
+  --passes            write out what passes too, not only its number`,
+  run: runCheck,
+};
+
+async function runCheck(args: readonly string[], terminal: Terminal): Promise<Status> {
+  const { values, positionals: files } = parseCommand(args, {
+    format: { type: 'string', default: 'text' },
+    passes: { type: 'boolean', default: false },
+  });
+  const format = oneOf('format', values.format, ['text', 'json']);
+  if (files.length === 0) throw new UsageError('name a booth file, as in: boothwright check hall.booth');
+
+  const readings: Reading[] = [];
+  for (const file of files) readings.push(await readBooth(file));
+  if (format === 'json') {
+    terminal.out(formatJson(readings));
+  } else {
+    terminal.err(formatProblems(readings));
+    terminal.out(formatText(readings, { ...terminal, passes: values.passes }));
+  }
+  return statusOf(readings);
+}
+
+/** The worst of all files. An accepted fail does not count. */
+export function statusOf(readings: readonly Reading[]): Status {
+  if (readings.some(({ understood }) => !understood)) return UNUSABLE;
+  const findings = readings.flatMap(({ assessment }) => assessment?.findings ?? []);
+  return findings.some(({ verdict, accepted }) => verdict === 'fail' && accepted === undefined) ? FAILED : GOOD;
+}
