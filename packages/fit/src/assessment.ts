@@ -1,5 +1,5 @@
 import type { Booth, Origin, PlanPoint, Posture } from './booth.js';
-import type { Share } from './units.js';
+import type { Range, Share } from './units.js';
 
 export type Verdict = 'pass' | 'marginal' | 'fail' | 'unknown';
 export type MeasureUnit = 'mm' | 'deg' | 'arcmin' | 'kg' | 'count' | 'ratio';
@@ -161,4 +161,93 @@ export interface Assessment {
   readonly walkways: readonly WalkwayFigures[];
   readonly operators: readonly OperatorFigures[];
   readonly layout: LayoutFigures;
+}
+
+/** What would fit, of one workstation: computed on request, since it costs more than all checks together. */
+export interface StationAdvice {
+  readonly workstation: string;
+  readonly origin: Origin;
+  /** The band of each height that suits each person, everything else left as it is. */
+  readonly bands: readonly HeightBands[];
+  /** What to set, best first: the fewest changes that serve most people. */
+  readonly plans: readonly Plan[];
+  /** What no single number can give, and what would. */
+  readonly notes: readonly string[];
+  readonly curves: readonly Curve[];
+}
+
+export type HeightPart = 'desk' | 'seat' | 'ring';
+
+/** For which values of one height a person is served. Millimetres. */
+export interface HeightBands {
+  readonly part: HeightPart;
+  /** The desk's or the seat's name. */
+  readonly of: string;
+  readonly each: readonly PersonBand[];
+  /** The band that serves every named operator; absent if none does. */
+  readonly all?: Range;
+}
+
+export interface PersonBand {
+  readonly who: string;
+  readonly posture: Posture;
+  /** Absent if no value serves them. */
+  readonly band?: Range;
+  /**
+   * `measured`: all that matters was measured, the band is exact. `average`: the band of the average body of what is known.
+   * `share`: where the joint share reaches the crowd's cover.
+   */
+  readonly basis: 'measured' | 'average' | 'share';
+}
+
+/** Heights to set together, and whom they serve when put into the file. */
+export interface Plan {
+  /** 'Set the desk Left to 41 1/4 in: serves 3 of 3'. */
+  readonly title: string;
+  readonly settings: readonly { readonly part: HeightPart; readonly of: string; readonly value: Range }[];
+  readonly changes: readonly { readonly origin: Origin; readonly text: string }[];
+  /** Passes every seat and stand check. */
+  readonly serves: readonly string[];
+  /** The average body passes, but too little is known of the person to be sure. */
+  readonly likely: readonly string[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+export interface LeftOut {
+  readonly who: string;
+  readonly posture: Posture;
+  readonly check: string;
+  /** By how much the check misses, millimetres. */
+  readonly by?: number;
+}
+
+/** Share served against one height, everything else as the file says. */
+export interface Curve {
+  readonly part: HeightPart;
+  readonly of: string;
+  readonly who: string;
+  readonly posture: Posture;
+  readonly points: readonly { readonly height: number; readonly share: Share; readonly shareAtLimit: Share }[];
+}
+
+/** The one measurement that would settle most of what is undecided about an operator. */
+export interface MeasureNext {
+  readonly operator: string;
+  readonly dimension: string;
+  readonly settles: number;
+  /** How to take it with a tape, in a sentence. */
+  readonly how: string;
+}
+
+/** One line of the list that a person takes to a shop. */
+export interface ShoppingLine {
+  readonly item: string;
+  /** What to ask for, in the reader's units. */
+  readonly wants: readonly string[];
+}
+
+export interface Advice {
+  readonly stations: readonly StationAdvice[];
+  readonly measure: readonly MeasureNext[];
+  readonly shopping: readonly ShoppingLine[];
 }

@@ -6,5 +6,7 @@ export * from './bodies/dimensions.js';
 export { dimensionWords } from './bodies/words.js';
 export { reference, referenceSource } from './bodies/reference.js';
 export { assess } from './assess/assess.js';
+export { advise, adviseStation } from './advice/advise.js';
+export { howToMeasure } from './bodies/measuring.js';
 export { checks } from './checks/catalogue.js';
 export type { BodyRule, Check, CheckGroup, Example, Source } from './checks/check.js';

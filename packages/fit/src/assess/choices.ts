@@ -10,6 +10,8 @@ export interface Choice {
   readonly kind: 'desk' | 'seat' | 'ring';
   /** 'the desk Left'. */
   readonly label: string;
+  /** The desk's or the seat's name. */
+  readonly of: string;
   readonly now: Millimetres;
   readonly origin: Origin;
   readonly within: Range;
@@ -35,18 +37,20 @@ export interface Setup {
   readonly merit: (heights: Heights) => Merit;
 }
 
-const DESK_HEIGHTS: Range = { min: 550, max: 1350 };
-const SEAT_HEIGHTS: Range = { min: 300, max: 950 };
-const RING_DROPS: Range = { min: 300, max: 508 };
+/** Heights that furniture comes in, with room to spare. */
+export const DESK_HEIGHTS: Range = { min: 550, max: 1350 };
+export const SEAT_HEIGHTS: Range = { min: 300, max: 950 };
+export const RING_DROPS: Range = { min: 300, max: 508 };
 
-/** The desk's height, if it is one number of the file. */
-export function deskChoice(scene: Scene, station: Station): Choice | undefined {
+/** The desk's height, if it is one number of the file; with `adjustable`, a range too. */
+export function deskChoice(scene: Scene, station: Station, adjustable = false): Choice | undefined {
   const { desk } = station;
   const given = desk?.height;
-  if (!desk || !given?.origin || given.value.min !== given.value.max) return undefined;
+  if (!desk || !given?.origin || (!adjustable && given.value.min !== given.value.max)) return undefined;
   return {
     kind: 'desk',
     label: `the desk ${desk.name}`,
+    of: desk.name,
     now: given.value.min,
     origin: given.origin,
     within: DESK_HEIGHTS,
@@ -56,14 +60,15 @@ export function deskChoice(scene: Scene, station: Station): Choice | undefined {
   };
 }
 
-/** The seat's height, if it is one number of the file. */
-export function seatChoice(scene: Scene, station: Station): Choice | undefined {
+/** The seat's height, if it is one number of the file; with `adjustable`, a range too. */
+export function seatChoice(scene: Scene, station: Station, adjustable = false): Choice | undefined {
   const { seat } = station;
   const given = seat?.seat;
-  if (!seat || !given?.origin || given.value.min !== given.value.max) return undefined;
+  if (!seat || !given?.origin || (!adjustable && given.value.min !== given.value.max)) return undefined;
   return {
     kind: 'seat',
     label: `the seat of ${seat.name}`,
+    of: seat.name,
     now: given.value.min,
     origin: given.origin,
     within: SEAT_HEIGHTS,
@@ -82,6 +87,7 @@ export function ringChoice(scene: Scene, station: Station): Choice | undefined {
   return {
     kind: 'ring',
     label: `the foot ring of ${seat.name}`,
+    of: seat.name,
     now: ring.distance.value,
     origin: ring.distance.origin,
     within: RING_DROPS,

@@ -11,6 +11,7 @@ import type { Millimetres } from '../units.js';
 
 /** A booth made ready for checks: people as bodies, workstations with what they refer to, everything in its place. */
 export interface Scene {
+  readonly checks: readonly Check[];
   readonly booth: Booth;
   readonly layout: Layout;
   readonly persons: ReadonlyMap<string, Person>;
@@ -40,6 +41,7 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
   const overrides = new Map(booth.overrides.map((override) => [override.check, override.value]));
 
   return {
+    checks,
     booth,
     layout: layOut(booth),
     persons,

@@ -1,0 +1,102 @@
+import type { Curve, HeightBands, PersonBand } from '../assessment.js';
+import type { Choice, Place } from '../assess/choices.js';
+import { sdOf } from '../bodies/body.js';
+import type { DimensionName } from '../bodies/dimensions.js';
+import { bodyPart } from '../stations/demand.js';
+import { allSettings, narrow, type Settings } from '../stations/settings.js';
+import type { Heights, Rule } from '../stations/rules.js';
+import { sharesOf } from '../stations/shares.js';
+import type { Person } from '../stations/station.js';
+import { tolerant } from '../stations/demand.js';
+import type { Millimetres, Range } from '../units.js';
+
+/** Curves are drawn in steps that a person would notice. */
+const CURVE_STEP: Millimetres = 10;
+
+/** For which values of a height each person is served, and the values that serve every named operator. */
+export function bandsOf(choice: Choice): HeightBands {
+  const each = choice.places.map((place) => bandOf(choice, place));
+  const named = each.filter((_, index) => choice.places[index]!.person.kind === 'operator');
+  const all = named.length > 0 ? intersection(named.map(({ band }) => band)) : undefined;
+  return { part: choice.kind, of: choice.of, each, ...(all && { all }) };
+}
+
+/** Share served against a height. */
+export function curveOf(choice: Choice, place: Place): Curve {
+  const points = gridOf(choice.within).map((height) => {
+    const { rules, heights } = choice.at(place, height);
+    const { people } = place.person;
+    return {
+      height,
+      share: sharesOf(rules, 'preferred', heights, people).joint,
+      shareAtLimit: sharesOf(rules, 'outer', heights, people).joint,
+    };
+  });
+  return { part: choice.kind, of: choice.of, who: place.person.name, posture: place.posture, points };
+}
+
+function bandOf(choice: Choice, place: Place): PersonBand {
+  const { person, posture } = place;
+  const about = { who: person.name, posture };
+  if (person.kind === 'crowd') {
+    const served = gridOf(choice.within).filter((height) => {
+      const { rules, heights } = choice.at(place, height);
+      return sharesOf(rules, 'preferred', heights, person.people).joint >= person.wanted;
+    });
+    const band = served.length > 0 ? { min: served[0]!, max: served[served.length - 1]! } : undefined;
+    return { ...about, basis: 'share', ...(band && { band }) };
+  }
+  const band = exactBand(choice, place);
+  return { ...about, basis: isMeasured(place.setup.rules, person) ? 'measured' : 'average', ...(band && { band }) };
+}
+
+/** Interval arithmetic on the rules: exact for a desk or a seat; a ring changes the rules, so its steps are tried. */
+export function exactBand(choice: Choice, place: Place): Range | undefined {
+  if (choice.kind === 'ring') {
+    const served = gridOf(choice.within, 1).filter((value) => {
+      const { rules, heights } = choice.at(place, value);
+      return openSettings(rules, heights, place.person) !== undefined;
+    });
+    return served.length > 0 ? { min: served[0]!, max: served[served.length - 1]! } : undefined;
+  }
+  const { seat, desk } = place.setup.heights;
+  const heights = choice.kind === 'desk' ? { seat, desk: choice.within } : { seat: choice.within, desk };
+  const open = openSettings(place.setup.rules, heights, place.person);
+  return open && (choice.kind === 'desk' ? deskSpan(open) : seatSpan(open));
+}
+
+/** The settings at which a person's average body meets every preferred band; undefined if there are none. */
+export function openSettings(rules: readonly Rule[], heights: Heights, person: Person): Settings | undefined {
+  const settings = allSettings(heights.seat, heights.desk);
+  const met = rules
+    .flatMap((rule) => rule.demands)
+    .every(({ form, preferred }) => narrow(settings, form, bodyPart(form, person.dimensions), tolerant(preferred)));
+  return met ? settings : undefined;
+}
+
+export function seatSpan(s: Settings): Range {
+  return { min: Math.max(s.seatMin, s.deskMin - s.gapMax), max: Math.min(s.seatMax, s.deskMax - s.gapMin) };
+}
+
+function deskSpan(s: Settings): Range {
+  return { min: Math.max(s.deskMin, s.seatMin + s.gapMin), max: Math.min(s.deskMax, s.seatMax + s.gapMax) };
+}
+
+function isMeasured(rules: readonly Rule[], person: Person): boolean {
+  const names = rules.flatMap(({ demands }) =>
+    demands.flatMap(({ form }) => Object.keys(form.body) as DimensionName[]),
+  );
+  return names.every((name) => sdOf(person.body, name) < 0.5);
+}
+
+function intersection(bands: readonly (Range | undefined)[]): Range | undefined {
+  const known = bands.flatMap((band) => band ?? []);
+  if (known.length < bands.length) return undefined;
+  const min = Math.max(...known.map((band) => band.min));
+  const max = Math.min(...known.map((band) => band.max));
+  return min <= max ? { min, max } : undefined;
+}
+
+function gridOf({ min, max }: Range, step = CURVE_STEP): Millimetres[] {
+  return Array.from({ length: Math.floor((max - min) / step) + 1 }, (_, index) => min + index * step);
+}
