@@ -22,6 +22,7 @@ const PERSON_WIDTH: Millimetres = 530;
 /** Something upright that a line of sight passes over: a line on the plan with a top edge. */
 export interface Obstacle {
   readonly what: string;
+  readonly plural?: boolean;
   readonly line: readonly [PlanPoint, PlanPoint];
   /** Top above the hall's floor, but for the desk's height if `onDesk`. */
   readonly top: Millimetres;
@@ -114,6 +115,7 @@ export function crowdObstacles(scene: Scene): readonly Obstacle[] {
     ] as const;
     const what = seating.standing ? 'people who stand' : 'people on seats';
     return {
+      plural: true,
       what: rows > 1 ? `${what}, row ${row + 1}` : `${what} in front`,
       line,
       top,

@@ -44,7 +44,7 @@ export function aboutView(eyes: Eyes, view: View) {
   } as const;
 }
 
-/** 'Noor, seated' or 'Noor, standing'. */
+/** 'Noor seated' or 'Noor standing'. */
 export function whoLooks(eyes: Eyes): string {
-  return `${eyes.person.name}, ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
+  return `${eyes.person.name} ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
 }

@@ -1,6 +1,8 @@
-import { formatAngle, listOf, typeLength } from '../../format.js';
+import type { Remedy } from '../../assessment.js';
+import { buyingStep, formatAngle, listOf, typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { elevation, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import { elevation, eyesAt, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import type { Scene } from '../../scene/scene.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 
@@ -64,11 +66,8 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       const shareAtLimit = shareOfEyes(eyes, (eye, desk) => isBearable(anglesOf(view, desk, eye)));
       const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
       const decides = decisive(angles, verdict === 'fail');
-      const shift = shiftWanted(view, eyes);
       const heights = view.use.height!;
-      const text = typeLength(heights.distance.value + shift, scene.booth.show);
-      const advice =
-        shift < 0 ? `Lower it by about ${scene.length(-shift)}` : `Raise it by about ${scene.length(shift)}`;
+      const remedies = verdict === 'pass' ? [] : remediesOf(scene, eyes, view);
       return {
         ...aboutView(eyes, view),
         verdict,
@@ -80,19 +79,10 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
         message:
           verdict === 'pass'
             ? `${view.name} is at a good height for ${whoLooks(eyes)}: its middle is ${below(angles.centre)}.`
-            : `${sentence(view, eyes, angles)} ${advice}: ${heights.line} ${text} above ${heights.over}.`,
+            : `${sentence(view, eyes, angles)} ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim(),
         terms: `top ${formatAngle(angles.top)}, middle ${formatAngle(angles.centre)}, bottom ${formatAngle(angles.bottom)} from eye level`,
         origin: heights.distance.origin ?? view.use.monitor.origin,
-        remedies:
-          verdict === 'pass' || !heights.distance.origin
-            ? []
-            : [
-                {
-                  title: `${advice}: suits ${eyes.person.name}`,
-                  changes: [{ origin: heights.distance.origin, text }],
-                  safe: false,
-                },
-              ],
+        remedies,
       };
     }),
 };
@@ -126,14 +116,51 @@ function decisive(angles: Angles, outer: boolean): { value: number; limit: numbe
   return bounds.reduce((worst, bound) => (bound.margin < worst.margin ? bound : worst));
 }
 
-/** How far to move the screen so that it is inside its bands; up is positive. */
-function shiftWanted(view: View, eyes: Eyes): number {
+/** How far the screen may be moved for one pair of eyes, and how far would be best; up is positive. */
+function shiftsFor(
+  view: View,
+  eyes: Eyes,
+): { readonly lowest: number; readonly highest: number; readonly ideal: number } {
   const lines = linesOf(view, eyes.desk);
   const drop = (angle: number) => view.level * Math.tan((angle * Math.PI) / 180);
-  const highest = eyes.eye - lines.top;
-  const lowest = Math.max(eyes.eye + drop(-30) - lines.centre, eyes.eye + drop(-33) - lines.bottom);
-  const ideal = eyes.eye + drop(eyes.posture === 'sit' ? -15 : -10) - lines.centre;
-  return Math.min(highest, Math.max(lowest, ideal));
+  return {
+    highest: eyes.eye - lines.top,
+    lowest: Math.max(eyes.eye + drop(-30) - lines.centre, eyes.eye + drop(-33) - lines.bottom),
+    ideal: eyes.eye + drop(eyes.posture === 'sit' ? -15 : -10) - lines.centre,
+  };
+}
+
+/** One height for everyone who looks at the screen there; if there is none, the height for these eyes, and who loses by it. */
+function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
+  const { line, over, distance } = view.use.height!;
+  const everyone = eyesAt(scene, eyes.station);
+  const fits = (one: Eyes, height: number) => {
+    const { lowest, highest } = shiftsFor(view, one);
+    const shift = height - distance.value;
+    return shift >= lowest - 1 && shift <= highest + 1;
+  };
+  const step = buyingStep(scene.booth.show);
+  const within = (all: readonly Eyes[]) => {
+    const shifts = all.map((one) => shiftsFor(view, one));
+    const low = Math.max(...shifts.map(({ lowest }) => lowest));
+    const high = Math.min(...shifts.map(({ highest }) => highest));
+    const ideal = shifts.reduce((sum, one) => sum + one.ideal, 0) / shifts.length;
+    if (low > high) return undefined;
+    const height = Math.round((distance.value + Math.min(high, Math.max(low, ideal))) / step) * step;
+    return all.every((one) => fits(one, height)) ? height : undefined;
+  };
+  const height = within(everyone) ?? within([eyes]);
+  if (height === undefined || !distance.origin || Math.abs(height - distance.value) < 1) return [];
+  const suited = everyone.filter((one) => fits(one, height));
+  const lost = everyone.filter((one) => fits(one, distance.value) && !suited.includes(one));
+  const price = lost.length > 0 ? `, but no longer ${listOf(lost.map(whoLooks))}` : '';
+  return [
+    {
+      title: `${height < distance.value ? 'Lower' : 'Raise'} ${view.name} to ${line} ${scene.length(height)} above the ${over}: suits ${listOf(suited.map(whoLooks))}${price}`,
+      changes: [{ origin: distance.origin, text: typeLength(height, scene.booth.show) }],
+      safe: lost.length === 0,
+    },
+  ];
 }
 
 function sentence(view: View, eyes: Eyes, angles: Angles): string {

@@ -129,7 +129,8 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? WAIST : 0;
   const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, place, floor, stage);
-  const who = `${eyes.person.name}, ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
+  const who = `${eyes.person.name} ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
+  const sees = eyes.person.kind === 'crowd' ? 'see' : 'sees';
   return {
     subject: { kind: 'workstation', name: eyes.station.name },
     operator: eyes.person.name,
@@ -142,10 +143,10 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
     shareAtLimit,
     message:
       decides && measured > TOLERANCE
-        ? `${who}, sees ${partOfStage(targets, decides.target)} only from ${scene.length(measured)} above its floor: ${decides.obstacle.what} hides the rest. ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim()
+        ? `${who} ${sees} ${partOfStage(targets, decides.target)} only from ${scene.length(measured)} above its floor: ${decides.obstacle.what} ${decides.obstacle.plural ? 'hide' : 'hides'} the rest. ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim()
         : verdict === 'pass'
-          ? `${who}, sees the stage down to its floor.`
-          : `${who}, sees the stage floor if of average size; for others of the same stature something may hide it.`,
+          ? `${who} ${sees} the stage down to its floor.`
+          : `${who} ${sees} the stage floor if of average size; for others something may hide it.`,
     origin: decides?.obstacle.view?.use.height?.distance.origin ?? eyes.station.workstation.origin,
     related: decides?.obstacle.origin
       ? [{ origin: decides.obstacle.origin, message: `${decides.obstacle.what} decides` }]
