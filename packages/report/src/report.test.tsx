@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { isReport, renderReport, type ReportOptions } from './index.js';
-import { larkfield, larkfieldFindings } from './testing/larkfield.js';
+import { finding, larkfield, larkfieldFindings } from './testing/larkfield.js';
 
 const options: ReportOptions = { generatedBy: 'Boothwright 0.1.0', date: '4 May 2026', names: 'full' };
 
@@ -44,6 +44,19 @@ describe('the fit report', () => {
     expect(answer(larkfieldFindings.filter(({ verdict }) => verdict === 'unknown'))).toContain(
       'Yes, as far as can be said.',
     );
+  });
+
+  it('names each change once, and all that it is for', () => {
+    const remedies = [{ title: 'Raise it by 4 in', changes: [], safe: true }];
+    const low = (name: string, operator: string) =>
+      finding('screen-height', { kind: 'monitor', name }, { operator, posture: 'sit', verdict: 'marginal', remedies });
+    const findings = [low('Cues', 'Noor'), low('Cues', 'Tobias'), low('Lyrics', 'Priya')];
+    const changes = renderReport({ ...larkfield, findings }, options)
+      .split('What to change')[1]!
+      .split('<h2>')[0]!;
+    expect(changes.split('Raise it by 4 in')).toHaveLength(3);
+    expect(changes).toContain('(monitor Cues, Noor, sitting); screen height (monitor Cues, Tobias, sitting).');
+    expect(changes).toContain('(monitor Lyrics, Priya, sitting).');
   });
 
   it('marks weak sources', () => {

@@ -36,14 +36,20 @@ function changesOf(findings: readonly Finding[]): readonly Change[] {
     .sort(bySeverity);
   for (const finding of open) {
     for (const remedy of finding.remedies) {
-      const change = changes.get(remedy.title);
+      const key = keyOf(remedy, finding);
+      const change = changes.get(key);
       if (change) change.cures.push(finding);
-      else changes.set(remedy.title, { remedy, cures: [finding] });
+      else changes.set(key, { remedy, cures: [finding] });
     }
   }
   return [...changes.values()];
 }
 
+/** The same words about another piece are another change. */
+function keyOf({ title, changes }: Remedy, { subject }: Finding): string {
+  return JSON.stringify([title, changes.length > 0 ? changes : subject]);
+}
+
 function describe(finding: Finding): string {
-  return `${titleOf(finding.check).toLowerCase()} (${personOf(finding) || subjectOf(finding)})`;
+  return `${titleOf(finding.check).toLowerCase()} (${[subjectOf(finding), personOf(finding)].filter(Boolean).join(', ')})`;
 }
