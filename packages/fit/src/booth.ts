@@ -330,6 +330,36 @@ export interface Walkway extends Named {
   readonly seats: Given<'none' | 'one-side' | 'both-sides'>;
   /** The walkway turns back round the booth's end. */
   readonly turns: boolean;
+  /** Clear width beside the booth's end, where the walkway turns, if something narrows it that the plan does not show. */
+  readonly atTurn?: Given<Millimetres>;
+  /** Clear width after the turn, if something narrows it that the plan does not show. */
+  readonly afterTurn?: Given<Millimetres>;
+  /** Floor to the lowest thing overhead: a beam, a balcony, a cable. */
+  readonly headroom?: Given<Millimetres>;
+  /** Short narrow points that the plan does not show. */
+  readonly pinches?: readonly Pinch[];
+  /** What sticks out into the walkway from one of its sides, and the plan does not show. */
+  readonly projections?: readonly Projection[];
+}
+
+/** A short narrow point of a walkway. */
+export interface Pinch {
+  readonly origin: Origin;
+  /** Along the walkway, from wherever it is counted to where the pinch begins. */
+  readonly at?: Given<Millimetres>;
+  /** Clear width. */
+  readonly width?: Given<Millimetres>;
+  /** Along the walkway. */
+  readonly length?: Given<Millimetres>;
+}
+
+/** Something that sticks out into a walkway, off the floor. */
+export interface Projection {
+  readonly origin: Origin;
+  /** Floor to its lower edge. */
+  readonly height?: Given<Millimetres>;
+  /** How far it sticks out. */
+  readonly reach?: Given<Millimetres>;
 }
 
 export interface Rack extends Named {

@@ -15,8 +15,20 @@ export interface Behind {
 /** What stands behind a desk, anywhere along its near edge; undefined if the plan does not say. */
 export function behindDesk(layout: Layout, desk: Desk): Behind | undefined {
   const placed = placedDesk(layout, desk);
-  if (!placed) return undefined;
-  const candidates = [...wallsBehind(layout, placed.frame, placed.width), ...piecesBehind(layout, desk, placed)];
+  return placed && behindEdge(layout, placed.frame, placed.width, new Set([desk.name]));
+}
+
+/**
+ * The first wall or piece behind an edge that starts at the frame's origin and runs to its right; undefined if nothing is known
+ * there. `skip` names the pieces that do not count.
+ */
+export function behindEdge(
+  layout: Layout,
+  frame: Frame,
+  width: Millimetres,
+  skip: ReadonlySet<string>,
+): Behind | undefined {
+  const candidates = [...wallsBehind(layout, frame, width), ...piecesBehind(layout, frame, width, skip)];
   return candidates.reduce<Behind | undefined>(
     (nearest, one) => (nearest && nearest.distance <= one.distance ? nearest : one),
     undefined,
@@ -43,12 +55,11 @@ function wallsBehind(layout: Layout, frame: Frame, width: Millimetres): Behind[]
   });
 }
 
-function piecesBehind(layout: Layout, desk: Desk, placed: { frame: Frame; width: Millimetres }): Behind[] {
-  const { frame, width } = placed;
+function piecesBehind(layout: Layout, frame: Frame, width: Millimetres, skip: ReadonlySet<string>): Behind[] {
   const back = { x: -frame.forward.x, y: -frame.forward.y };
   const left = dot(frame.origin, frame.right);
   return layout.pieces
-    .filter((piece) => piece.name !== desk.name && piece.kind !== 'platform')
+    .filter((piece) => !skip.has(piece.name) && piece.kind !== 'platform')
     .flatMap((piece) => {
       const beside = clip(clip(piece.outline, frame.right, left + 1), negative(frame.right), -(left + width - 1));
       const behind = clip(beside, back, dot(frame.origin, back) + 1);

@@ -1,8 +1,12 @@
 import type { Polygon } from '../assessment.js';
 import type { Side, Walkway } from '../booth.js';
-import type { Millimetres } from '../units.js';
+import { profileOf } from '../limits/held-to.js';
 import type { Scene } from '../scene/scene.js';
-import { distanceBetween } from './polygon.js';
+import { screenObstacles } from '../scene/sight.js';
+import { linesOf } from '../scene/viewing.js';
+import type { Millimetres } from '../units.js';
+import { areaOutline } from './layout.js';
+import { gapBetween, type Gap } from './polygon.js';
 
 /** The clear width of a walkway and what it is made of: `from` between bare pieces, less `seat`, less `projection`. */
 export interface ClearWidth {
@@ -12,51 +16,123 @@ export interface ClearWidth {
   readonly clear: Millimetres;
   /** The pieces or walls at the narrowest place, in words. */
   readonly between: readonly [string, string];
+  /** What `projection` is: a column, a screen. */
+  readonly inTheWay?: string;
+  /** The shortest way across, people and things in the way aside; absent where the sides touch. */
+  readonly across?: Gap;
 }
 
-interface Obstacle {
+/** Something that bounds a walkway. */
+export interface Obstacle {
   readonly what: string;
   /** The piece without people. */
   readonly bare: Polygon;
   /** The piece with the people who sit at it. */
   readonly outline: Polygon;
+  /** Screens on it that a passer-by would meet. */
+  readonly screens: readonly { readonly what: string; readonly outline: Polygon }[];
+}
+
+/** Something that stands between the sides of a walkway. */
+export interface Narrowing {
+  readonly what: string;
+  readonly outline: Polygon;
+  /** What it leaves beside it, on its wider side. */
+  readonly left: Millimetres;
 }
 
 /** Where a walkway is narrowest; or the landmark or piece that the plan does not place. */
 export function clearWidth(scene: Scene, walkway: Walkway): ClearWidth | { readonly unplaced: string } | undefined {
+  const sides = sidesOf(scene, walkway);
+  if (!sides || 'unplaced' in sides) return sides;
+  const narrowest = narrowestOf(sides);
+  const standing = narrowings(scene, walkway).map(({ what, left }) => ({ what, clear: left }));
+  const head = profileOf(scene).headroom.value;
+  const projecting = (walkway.projections ?? [])
+    .filter(({ height }) => (height?.value ?? 0) < head)
+    .map(({ reach }) => ({ what: 'what sticks out', clear: Math.max(0, narrowest.clear - (reach?.value ?? 0)) }));
+  const least = [...standing, ...projecting].reduce<{ what?: string; clear: Millimetres }>(
+    (tightest, one) => (one.clear < tightest.clear ? one : tightest),
+    { clear: narrowest.clear },
+  );
+  if (least.what === undefined) return narrowest;
+  const projection = narrowest.projection + narrowest.clear - least.clear;
+  return { ...narrowest, projection, clear: least.clear, inTheWay: least.what };
+}
+
+/** Columns, wheelchair spaces and loose racks between the sides; each leaves the wider of the two gaps beside it. */
+export function narrowings(scene: Scene, walkway: Walkway): readonly Narrowing[] {
+  const sides = sidesOf(scene, walkway);
+  if (!sides || 'unplaced' in sides) return [];
+  const { first, second } = sides;
+  const { clear } = narrowestOf(sides);
+  const bounding = new Set([...first, ...second].map(({ what }) => what));
+  const tucked = tuckedRacks(scene);
+  const pieces = scene.layout.pieces
+    .filter(({ kind }) => kind === 'column' || kind === 'rack')
+    .filter(({ name }) => !bounding.has(name) && !tucked.has(name))
+    .map(({ name, outline }) => ({ what: name, outline }));
+  const spaces = (scene.booth.room?.wheelchairSpaces ?? []).flatMap((space) => {
+    const outline = areaOutline(space);
+    return outline ? [{ what: `the wheelchair space ${space.name}`, outline }] : [];
+  });
+  return [...pieces, ...spaces].flatMap(({ what, outline }) => {
+    const near = Math.min(...first.map((one) => distance(one.outline, outline)));
+    const far = Math.min(...second.map((one) => distance(one.outline, outline)));
+    return near < clear && far < clear ? [{ what, outline, left: Math.max(near, far) }] : [];
+  });
+}
+
+interface Sides {
+  readonly first: readonly Obstacle[];
+  readonly second: readonly Obstacle[];
+}
+
+/** What bounds a walkway on either side. */
+export function sidesOf(scene: Scene, walkway: Walkway): Sides | { readonly unplaced: string } | undefined {
   if (!walkway.between) return undefined;
   const [first, second] = walkway.between.map((side) => obstaclesOf(scene, side));
   if (!first || first.length === 0) return { unplaced: nameOf(walkway.between[0]) };
   if (!second || second.length === 0) return { unplaced: nameOf(walkway.between[1]) };
+  return { first, second };
+}
 
+function narrowestOf({ first, second }: Sides): ClearWidth {
   const pairs = first.flatMap((a) => second.map((b) => measure(a, b)));
-  const narrowest = pairs.reduce((least, pair) => (pair.clear < least.clear ? pair : least));
-  const passed = columnsPassed(scene, first, second, narrowest.clear);
-  if (passed === undefined) return narrowest;
-  return { ...narrowest, projection: narrowest.clear - passed, clear: passed };
+  return pairs.reduce((least, pair) => (pair.clear < least.clear ? pair : least));
 }
 
 function measure(a: Obstacle, b: Obstacle): ClearWidth {
-  const from = distanceBetween(a.bare, b.bare);
-  const clear = distanceBetween(a.outline, b.outline);
-  return { from, seat: from - clear, projection: 0, clear, between: [a.what, b.what] };
+  const across = gapBetween(a.bare, b.bare);
+  const from = across?.distance ?? 0;
+  const people = distance(a.outline, b.outline);
+  const screens = [
+    ...a.screens.map(({ what, outline }) => ({ what, clear: distance(outline, b.outline) })),
+    ...b.screens.map(({ what, outline }) => ({ what, clear: distance(a.outline, outline) })),
+  ].filter(({ clear }) => clear < people - 1e-6);
+  const nearest = screens.sort((one, other) => one.clear - other.clear)[0];
+  const clear = nearest?.clear ?? people;
+  return {
+    from,
+    seat: from - people,
+    projection: people - clear,
+    clear,
+    between: [a.what, b.what],
+    ...(nearest && { inTheWay: nearest.what }),
+    ...(across && { across }),
+  };
 }
 
-/** A column between the sides leaves the wider of the two gaps beside it. */
-function columnsPassed(scene: Scene, first: readonly Obstacle[], second: readonly Obstacle[], clear: Millimetres) {
-  const gaps = scene.layout.pieces
-    .filter((piece) => piece.kind === 'column')
-    .map((column) => ({
-      near: Math.min(...first.map((one) => distanceBetween(one.outline, column.outline))),
-      far: Math.min(...second.map((one) => distanceBetween(one.outline, column.outline))),
-    }))
-    .filter(({ near, far }) => near < clear && far < clear)
-    .map(({ near, far }) => Math.max(near, far));
-  return gaps.length > 0 ? Math.min(...gaps) : undefined;
+function distance(a: Polygon, b: Polygon): Millimetres {
+  return gapBetween(a, b)?.distance ?? 0;
 }
 
 function obstaclesOf(scene: Scene, side: Side): readonly Obstacle[] {
-  if (side.kind === 'piece') return boothObstacles(scene).filter(({ what }) => what === side.name);
+  if (side.kind === 'piece') {
+    const own = boothObstacles(scene).filter(({ what }) => what === side.name);
+    const other = scene.layout.pieces.filter(({ name }) => name === side.name);
+    return own.length > 0 ? own : other.map(({ name, outline }) => plain(name, outline));
+  }
   switch (side.name) {
     case 'booth':
       return boothObstacles(scene);
@@ -70,9 +146,10 @@ function obstaclesOf(scene: Scene, side: Side): readonly Obstacle[] {
 }
 
 /** Desks with the people who sit at them, and racks that stand on their own; what is under a desk is in nobody's way. */
-function boothObstacles(scene: Scene): readonly Obstacle[] {
+export function boothObstacles(scene: Scene): readonly Obstacle[] {
   const { layout, booth } = scene;
-  const tucked = new Set(booth.racks.filter((rack) => rack.under).map((rack) => rack.name));
+  const tucked = tuckedRacks(scene);
+  const screens = screensMet(scene);
   return layout.pieces
     .filter((piece) => (piece.kind === 'desk' || piece.kind === 'rack') && !tucked.has(piece.name))
     .map((piece) => {
@@ -82,8 +159,39 @@ function boothObstacles(scene: Scene): readonly Obstacle[] {
         what: piece.name,
         bare: piece.outline,
         outline: seats ? joined(piece.outline, seats.outline) : piece.outline,
+        screens: screens.filter(({ desk }) => desk === piece.name),
       };
     });
+}
+
+function tuckedRacks(scene: Scene): ReadonlySet<string> {
+  return new Set(scene.booth.racks.filter((rack) => rack.under).map((rack) => rack.name));
+}
+
+/** A screen in the plan. */
+export interface PlacedScreen {
+  readonly what: string;
+  readonly desk: string;
+  /** Its face, from end to end. */
+  readonly outline: Polygon;
+  /** Its lower edge above the hall's floor, at the desk's lowest. */
+  readonly bottom: Millimetres;
+}
+
+/** Every screen that can be placed, as a line on the plan. */
+export function placedScreens(scene: Scene): readonly PlacedScreen[] {
+  return screenObstacles(scene).flatMap(({ what, line, top, onDesk, owner, view }) => {
+    if (!owner?.desk || !view) return [];
+    const desk = onDesk ? (owner.desk.height?.value.min ?? 0) : 0;
+    const lines = linesOf(view, 0);
+    return [{ what, desk: owner.desk.name, outline: line, bottom: desk + top - (lines.top - lines.bottom) }];
+  });
+}
+
+/** Screens that hang lower than a head. */
+function screensMet(scene: Scene): readonly PlacedScreen[] {
+  const head = profileOf(scene).headroom.value;
+  return placedScreens(scene).filter(({ bottom }) => bottom < head);
 }
 
 /** A desk and the zone behind it share the near edge: together they are one rectangle. */
@@ -94,7 +202,8 @@ function joined(desk: Polygon, seats: Polygon): Polygon {
 /** Walls are long thin pieces just outside the room. */
 const FAR: Millimetres = 1e6;
 
-function wallObstacle(scene: Scene, wall: string): readonly Obstacle[] {
+/** A wall of the room as something that bounds a walkway; none if the file does not say where it is. */
+export function wallObstacle(scene: Scene, wall: string): readonly Obstacle[] {
   const room = scene.booth.room;
   const width = room?.width?.value;
   const depth = room?.depth?.value;
@@ -105,17 +214,19 @@ function wallObstacle(scene: Scene, wall: string): readonly Obstacle[] {
     'stage-wall': ['the stage wall', depth === undefined ? undefined : box(-FAR, FAR, depth, depth + 1000)],
   };
   const [what, outline] = named[wall] ?? ['', undefined];
-  return outline ? [{ what, bare: outline, outline }] : [];
+  return outline ? [plain(what, outline)] : [];
 }
 
 function lineObstacle(what: string, y: Millimetres | undefined): readonly Obstacle[] {
-  if (y === undefined) return [];
-  const outline = box(-FAR, FAR, y, y + 1000);
-  return [{ what, bare: outline, outline }];
+  return y === undefined ? [] : [plain(what, box(-FAR, FAR, y, y + 1000))];
+}
+
+function plain(what: string, outline: Polygon): Obstacle {
+  return { what, bare: outline, outline, screens: [] };
 }
 
 /** The nearest row is counted from the front of the booth. */
-function seatingLine(scene: Scene): Millimetres | undefined {
+export function seatingLine(scene: Scene): Millimetres | undefined {
   const first = scene.booth.room?.seating?.first?.value;
   const fronts = boothObstacles(scene).flatMap(({ bare }) => bare.map((point) => point.y));
   return first === undefined || fronts.length === 0 ? undefined : Math.max(...fronts) + first;

@@ -1,5 +1,5 @@
 import type { LayoutFigures, PlacedPiece, Polygon } from '../assessment.js';
-import type { Booth, Desk, Door, Rack, Room, Workstation } from '../booth.js';
+import type { Booth, Desk, Door, FloorArea, Rack, Room, Workstation } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { frameAt, pointIn, rectangleIn, type Frame } from './polygon.js';
 
@@ -41,6 +41,11 @@ export function placedDesk(layout: Layout, desk: Desk): { frame: Frame; width: n
   const frame = layout.frames.get(desk.name);
   if (!frame || !desk.width || !desk.depth) return undefined;
   return { frame, width: desk.width.value, depth: desk.depth.value };
+}
+
+/** The floor that a wheelchair space keeps, if the file says where. */
+export function areaOutline({ at, width, depth }: FloorArea): Polygon | undefined {
+  return at && rectangleIn(frameAt(at.value, 0), [0, width.value], [0, depth.value]);
 }
 
 function placedFrames(booth: Booth): Map<string, Frame> {

@@ -44,11 +44,24 @@ export function rectangleIn(frame: Frame, along: readonly [number, number], away
 
 /** Smallest distance between two convex outlines; 0 if they touch or overlap. */
 export function distanceBetween(a: Polygon, b: Polygon): Millimetres {
-  if (penetration(a, b) > 0) return 0;
-  let least = Infinity;
-  for (const [p, q] of edgesOf(a)) for (const point of b) least = Math.min(least, distanceToSegment(point, p, q));
-  for (const [p, q] of edgesOf(b)) for (const point of a) least = Math.min(least, distanceToSegment(point, p, q));
-  return least;
+  return gapBetween(a, b)?.distance ?? 0;
+}
+
+/** The shortest way from one outline to another. */
+export interface Gap {
+  readonly distance: Millimetres;
+  readonly from: PlanPoint;
+  readonly to: PlanPoint;
+}
+
+/** The shortest way from one convex outline to another; undefined if they overlap. */
+export function gapBetween(a: Polygon, b: Polygon): Gap | undefined {
+  if (penetration(a, b) > 0) return undefined;
+  const gaps = [
+    ...edgesOf(a).flatMap(([p, q]) => b.map((point) => ({ from: nearestOn(point, p, q), to: point }))),
+    ...edgesOf(b).flatMap(([p, q]) => a.map((point) => ({ from: point, to: nearestOn(point, p, q) }))),
+  ].map(({ from, to }) => ({ from, to, distance: Math.hypot(to.x - from.x, to.y - from.y) }));
+  return gaps.reduce((least, gap) => (gap.distance < least.distance ? gap : least));
 }
 
 /**
@@ -107,10 +120,10 @@ function normalsOf(polygon: Polygon): PlanPoint[] {
     .map(({ x, y, length }) => ({ x: x / length, y: y / length }));
 }
 
-function distanceToSegment(point: PlanPoint, p: PlanPoint, q: PlanPoint): Millimetres {
+function nearestOn(point: PlanPoint, p: PlanPoint, q: PlanPoint): PlanPoint {
   const along = { x: q.x - p.x, y: q.y - p.y };
   const square = dot(along, along);
   const share =
     square === 0 ? 0 : Math.min(1, Math.max(0, dot({ x: point.x - p.x, y: point.y - p.y }, along) / square));
-  return Math.hypot(point.x - p.x - share * along.x, point.y - p.y - share * along.y);
+  return { x: p.x + share * along.x, y: p.y + share * along.y };
 }

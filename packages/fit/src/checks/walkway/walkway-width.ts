@@ -1,32 +1,16 @@
 import type { Missing } from '../../assessment.js';
-import type { LimitProfile, Walkway } from '../../booth.js';
-import { clearWidth } from '../../layout/clear-width.js';
+import type { Walkway } from '../../booth.js';
+import { clearWidth, type ClearWidth } from '../../layout/clear-width.js';
+import { PLANNING_AID } from '../../limits/allowances.js';
+import { heldTo } from '../../limits/held-to.js';
+import { leastWidth } from '../../limits/least-width.js';
+import { profiles } from '../../limits/profiles.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { missing } from '../../stations/station.js';
-import { TOLERANCE, type Millimetres } from '../../units.js';
+import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
-
-/** A published least width: the figure, for whom, and where it stands. */
-interface LeastWidth {
-  readonly width: Millimetres;
-  readonly source: string;
-  readonly assumption?: string;
-}
-
-const US_SINGLE = { width: 36 * 25.4, source: 'IBC 2021 1030.9.1 and 2010 ADA Standards 403.5.1' };
-const US_BUSY = {
-  width: 42 * 25.4,
-  source: 'IBC 2021 1030.9.1 item 4 (seats on both sides), used here for over 50 people too',
-};
-const OPERATORS = { width: 28 * 25.4, source: 'OSHA 29 CFR 1910.36(g)(2)' };
-const UK_TABLE: readonly (readonly [people: number, width: Millimetres])[] = [
-  [60, 750],
-  [110, 850],
-  [220, 1050],
-];
-const UK_SOURCE = 'Approved Document B vol. 2 (England), table of exit widths';
 
 export const walkwayWidth: Check = {
   id: 'walkway-width',
@@ -35,24 +19,35 @@ export const walkwayWidth: Check = {
   question: 'How wide is the way that is left for people to pass?',
   computes:
     'The narrowest distance between the two sides, less 19 in (483 mm) from the edge of a desk that people sit at, less what ' +
-    'stands in the way.',
+    'stands in the way: screens over the edge, columns, wheelchair spaces, and what the walkway names as a projection.',
   limits:
-    'us and generic: 914 mm (36 in); 1067 mm (42 in) with seats on both sides or over 50 people. uk: 750 mm to 60 people, 850 to 110, ' +
-    '1050 to 220, then 5 mm each. Operators only: 711 mm (28 in).',
+    'us and generic: 914 mm (36 in); 1067 mm (42 in) over 50 people, or with seats on both sides and 50 people or more. uk: 750 mm to 60 people, ' +
+    '850 to 110, 1050 to 220, then 5 mm each; at least 900 where the room keeps a wheelchair space. Operators only: 711 mm (28 in).',
   sources: [
     {
       name: 'IBC/IFC 2018 1029.9.1 and 1029.13.1 (2021: 1030)',
-      says: 'Level aisle 42 in with seats both sides, 36 in with seats on one side; a seat at a table counts 19 in from the table edge.',
+      says: 'Level aisle 42 in with seats both sides (36 in for fewer than 50 seats), 36 in with seats on one side; a seat at a table counts 19 in from the table edge.',
       read: 'in the source',
     },
     { name: '2010 ADA Standards 403.5.1', says: 'Accessible route 36 in wide.', read: 'in the source' },
-    { name: UK_SOURCE, says: '750 / 850 / 1050 mm for 60 / 110 / 220 people.', read: 'in a secondary source' },
-    { name: OPERATORS.source, says: 'Exit access at least 28 in at all points.', read: 'in the source' },
+    {
+      name: profiles.uk.walkway.perPerson.source,
+      says: '750 / 850 / 1050 mm for 60 / 110 / 220 people.',
+      read: 'in a secondary source',
+    },
+    {
+      name: profiles.uk.walkway.wheelchair!.source,
+      says: '900 mm where wheelchair users are likely.',
+      read: 'in a secondary source',
+    },
+    {
+      name: profiles.us.walkway.operatorsOnly.source,
+      says: 'Exit access at least 28 in at all points.',
+      read: 'in the source',
+    },
   ],
   strength: 'strong',
-  caution:
-    'A planning aid, not a code review. A published least width is a minimum for one route; your local building or fire official, and ' +
-    'licensed professionals, decide.',
+  caution: `A published least width is a minimum for one route. ${PLANNING_AID}`,
   unit: 'mm',
   example: {
     fires: `booth "Example" { limits us }
@@ -78,39 +73,43 @@ walkway Behind { between booth and back-wall  serves 20 }
 };
 
 function judge(scene: Scene, walkway: Walkway): FindingDraft {
-  const subject = { kind: 'walkway', name: walkway.name } as const;
-  const of = `walkway ${walkway.name}`;
   const measured = clearWidth(scene, walkway);
-  if (!measured) return unknown(walkway, missing('between', of, 'between booth and back-wall', walkway.origin));
-  if ('unplaced' in measured) {
-    const lack = missing('place', `the file, for ${measured.unplaced}`, 'place Left at 14ft, 6ft', walkway.origin);
-    return unknown(walkway, lack);
-  }
-  const least = leastWidth(scene.booth.limits, walkway);
-  if (!least) return unknown(walkway, missing('serves', of, 'serves 60', walkway.origin));
+  if (!measured) return unknown(walkway, lacksBetween(walkway));
+  if ('unplaced' in measured) return unknown(walkway, lacksPlace(walkway, measured.unplaced));
+  const published = leastWidth(scene, walkway);
+  if (!published) return unknown(walkway, lacksServes(walkway));
 
-  const limit = scene.limit('walkway-width', least.width);
-  const override = scene.booth.overrides.find(({ check }) => check === 'walkway-width');
-  const { from, seat, projection, clear, between } = measured;
+  const { value: limit, ...held } = heldTo(scene, 'walkway-width', published);
+  const { clear, between, inTheWay } = measured;
   const wide = clear >= limit - TOLERANCE;
-  const terms =
-    `${scene.length(from)} from ${between[0]} to ${between[1]} − ${scene.length(seat)} occupied seat − ` +
-    `${scene.length(projection)} in the way = ${scene.length(clear)}`;
+  const kept = `${scene.length(clear)} clear${inTheWay === undefined ? '' : ` (${inTheWay} stands in the way)`}`;
+  const least = `${held.own ? 'the file’s own ' : ''}${scene.length(limit)}`;
   return {
-    subject,
+    subject: { kind: 'walkway', name: walkway.name },
     verdict: exactVerdict(wide, wide),
     measured: clear,
     limit,
     margin: clear - limit,
     message: wide
-      ? `${walkway.name} keeps ${scene.length(clear)} clear, not below ${scene.length(limit)}.`
-      : `${walkway.name} keeps only ${scene.length(clear)} clear where ${scene.length(limit)} is the least for ${servedBy(walkway)}. Move ${between[0]} ${scene.length(limit - clear)} away from ${between[1]}.`,
-    terms,
-    source: override ? `the file’s own limit: ${override.reason}` : least.source,
+      ? `${walkway.name} keeps ${kept}, not below ${least}.`
+      : `${walkway.name} keeps only ${kept} where ${least} is the least for ${servedBy(walkway)}. Move ${between[0]} ${scene.length(limit - clear)} away from ${between[1]}.`,
+    terms: termsOf(scene, measured),
+    source: held.source,
     origin: walkway.origin,
-    related: walkway.between!.map(({ origin }) => ({ origin, message: 'one side of the walkway' })),
-    assumptions: !override && least.assumption ? [least.assumption] : [],
+    related: [
+      ...walkway.between!.map(({ origin }) => ({ origin, message: 'one side of the walkway' })),
+      ...held.related,
+    ],
+    assumptions: held.assumptions,
   };
+}
+
+/** The clear width as a sum: each part in the reader's unit. */
+export function termsOf(scene: Scene, { from, seat, projection, clear, between }: ClearWidth): string {
+  return (
+    `${scene.length(from)} from ${between[0]} to ${between[1]} − ${scene.length(seat)} occupied seat − ` +
+    `${scene.length(projection)} in the way = ${scene.length(clear)}`
+  );
 }
 
 function unknown(walkway: Walkway, lack: Missing): FindingDraft {
@@ -118,16 +117,28 @@ function unknown(walkway: Walkway, lack: Missing): FindingDraft {
   return cannotSay(subject, `how wide ${walkway.name} is, or must be`, lack, walkway.origin);
 }
 
-function leastWidth(limits: LimitProfile, walkway: Walkway): LeastWidth | undefined {
-  if (walkway.users.value === 'operators') return OPERATORS;
-  const people = walkway.serves?.value;
-  if (limits === 'uk') {
-    if (people === undefined) return undefined;
-    const row = UK_TABLE.find(([most]) => people <= most);
-    return { width: row ? row[1] : people * 5, source: UK_SOURCE };
+export function lacksBetween(walkway: Walkway): Missing {
+  return missing('between', `walkway ${walkway.name}`, 'between booth and back-wall', walkway.origin);
+}
+
+export function lacksServes(walkway: Walkway): Missing {
+  return missing('serves', `walkway ${walkway.name}`, 'serves 60', walkway.origin);
+}
+
+/** What the plan must say before something that bounds a walkway has a place. */
+export function lacksPlace(walkway: Walkway, what: string): Missing {
+  switch (what) {
+    case 'seating':
+      return missing('first', 'seating', 'first 3ft', walkway.origin);
+    case 'stage':
+      return missing('edge', 'stage', 'edge 55ft', walkway.origin);
+    case 'right wall':
+      return missing('width', 'room', 'width 40ft', walkway.origin);
+    case 'stage wall':
+      return missing('depth', 'room', 'depth 66ft', walkway.origin);
+    default:
+      return missing('place', `the file, for ${what}`, 'place Left at 14ft, 6ft', walkway.origin);
   }
-  if (walkway.seats.value === 'both-sides' || (people ?? 0) > 50) return US_BUSY;
-  return people === undefined ? { ...US_SINGLE, assumption: `${walkway.name} serves at most 50 people` } : US_SINGLE;
 }
 
 function servedBy(walkway: Walkway): string {
