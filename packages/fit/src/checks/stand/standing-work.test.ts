@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Operator, Task } from '../../booth.js';
+import {
+  aBooth,
+  aCrowd,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  byDefault,
+  given,
+} from '../../testing/booths.js';
+import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+
+type Height = number | readonly [number, number];
+
+function standing(who: Operator, desk: Height, task: Task = 'controls', parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    operators: [who],
+    desks: [aDesk('Left', desk)],
+    workstations: [aStation('Sound', 'Left', undefined, [who.name], { task: byDefault(task) })],
+    ...parts,
+  });
+}
+
+const noor = (elbow: number) => aMeasuredOperator('Noor', wholeBody({ standingElbowHeight: elbow }));
+const judge = (...place: Parameters<typeof standing>) => findingOf(standing(...place), 'standing-work');
+
+describe('standing-work: W − Es, with 25 mm of shoe', () => {
+  it.each([
+    // task, offset from the elbow, verdict
+    ['controls', -50, 'pass'],
+    ['controls', -100, 'pass'],
+    ['controls', -49, 'pass'],
+    ['controls', -48, 'marginal'],
+    ['controls', -102, 'marginal'],
+    ['controls', 0, 'marginal'],
+    ['controls', 2, 'fail'],
+    ['controls', -150, 'marginal'],
+    ['controls', -152, 'fail'],
+    ['writing', 0, 'pass'],
+    ['writing', 2, 'marginal'],
+    ['writing', -50, 'pass'],
+    ['writing', -52, 'marginal'],
+    ['writing', 25, 'marginal'],
+    ['writing', 27, 'fail'],
+    ['writing', -102, 'fail'],
+    ['keyboard', 0, 'pass'],
+    ['keyboard', -52, 'marginal'],
+    ['keyboard', 27, 'fail'],
+    ['keyboard', -102, 'fail'],
+    ['precision', 50, 'pass'],
+    ['precision', 100, 'pass'],
+    ['precision', 102, 'marginal'],
+    ['precision', 48, 'marginal'],
+    ['precision', 125, 'marginal'],
+    ['precision', 127, 'fail'],
+    ['precision', 0, 'marginal'],
+    ['precision', -2, 'fail'],
+  ] as const)('%s, %d mm from the elbow: %s', (task, offset, verdict) => {
+    expect(judge(noor(1000), 1025 + offset, task)).toMatchObject({ verdict, measured: offset });
+  });
+
+  it.each([
+    // Panero & Zelnik, Table 1: a comfortable counter is 3 in below the elbow, shoes being in the figures.
+    ['T9, 5th percentile man', 1041, 965],
+    ['T9, 95th percentile man', 1168, 1092],
+    ['T9, the least of both sexes', 965, 889],
+  ])('%s: elbow %d, counter %d', (_, elbow, counter) => {
+    const finding = judge(noor(elbow), counter, 'controls', { shoe: given(0) });
+    expect(finding).toMatchObject({ verdict: 'pass', measured: -76 });
+  });
+
+  it.each([
+    // California State Fund and NIOSH 97-117: precision work 4 in above the elbow, within 94 to 109 cm.
+    ['precision work 4 in above', 'precision', 102, 'marginal'],
+    ['precision work 50 mm above (CCOHS)', 'precision', 50, 'pass'],
+    ['DGUV 215-410: at the elbow, for writing', 'writing', 0, 'pass'],
+  ] as const)('%s', (_, task, offset, verdict) => {
+    expect(judge(noor(1000), 1025 + offset, task).verdict).toBe(verdict);
+  });
+
+  it.each([
+    ['T26, the shortest', 1493, 'female', 'marginal'],
+    ['T26, the tallest', 1913, 'male', 'pass'],
+  ] as const)('%s of EN 527-1 can write at a 950 to 1250 table', (_, stature, sex, verdict) => {
+    const finding = judge(anOperator('Noor', { stature }, sex), [950, 1250], 'writing');
+    expect(finding.verdict).toBe(verdict);
+    expect(finding.shareAtLimit).toBeGreaterThan(0.95);
+  });
+
+  it('T27: a declared height of 1750 stands for about 1725 (City University of Hong Kong, Ch2-1)', () => {
+    const declared: Operator = { ...anOperator('Noor', { stature: 1750 }), statureIsReported: true };
+    const work = (who: Operator) => judge(who, 1000).measured!;
+    expect(Math.abs(work(declared) - work(anOperator('Noor', { stature: 1725 })))).toBeLessThan(3);
+    expect(work(declared) - work(anOperator('Noor', { stature: 1750 }))).toBeGreaterThan(10);
+  });
+});
+
+describe('standing-work at a 42 in desk for controls', () => {
+  const desk = 42 * 25.4;
+  const inInches = { show: 'in' } as const;
+
+  it('a 179 cm operator whose measured elbow is what the survey predicts passes', () => {
+    const finding = judge(anOperator('Tobias', { stature: 1790, standingElbowHeight: 1129 }, 'male'), desk);
+    expect(finding).toMatchObject({ verdict: 'pass', operator: 'Tobias', posture: 'stand' });
+    expect(finding.share).toBeCloseTo(1);
+  });
+
+  it('of 179 cm alone, about 8 in 10 are inside the preferred band: marginal, and the elbow would settle it', () => {
+    const finding = judge(anOperator('Tobias', { stature: 1790 }), desk, 'controls', inInches);
+    expect(finding.verdict).toBe('marginal');
+    expect(finding.share).toBeGreaterThan(0.75);
+    expect(finding.share).toBeLessThan(0.87);
+    expect(finding.shareAtLimit).toBeGreaterThan(0.99);
+    expect(finding.message).toContain('Measure Tobias’ standing elbow height');
+  });
+
+  it('a 150 cm operator fails; the height that the message names is no failure', () => {
+    const priya = anOperator('Priya', { stature: 1500 });
+    const finding = judge(priya, desk, 'controls', inInches);
+    expect(finding.verdict).toBe('fail');
+    expect(finding.message).toContain('4 1/8 in above Priya’s standing elbow: too high for controls');
+    const [, whole, top, bottom] = /Lower the desk Left to (\d+)(?: (\d)\/(\d))? in/.exec(finding.message)!;
+    const height = (Number(whole) + (top ? Number(top) / Number(bottom) : 0)) * 25.4;
+    const again = judge(priya, height);
+    expect(again.verdict).not.toBe('fail');
+    expect(again.shareAtLimit).toBeGreaterThan(0.99);
+    expect(finding.remedies[0]!.changes[0]!.text).toContain(`${whole}`);
+  });
+
+  it('an adjustable desk is set for each', () => {
+    expect(judge(anOperator('Priya', { stature: 1500, standingElbowHeight: 935 }), [850, 1200]).verdict).toBe('pass');
+    expect(judge(anOperator('Tobias', { stature: 1790, standingElbowHeight: 1129 }), [850, 1200]).verdict).toBe('pass');
+    expect(judge(anOperator('Priya', { stature: 1500, standingElbowHeight: 935 }), [1000, 1200]).verdict).toBe('fail');
+  });
+
+  it('a keyboard or console on the desk raises the work', () => {
+    const finding = (working: number) => {
+      const station = aStation('Sound', 'Left', undefined, ['Noor'], { working: byDefault(working) });
+      return findingOf(aBooth({ ...standing(noor(1000), 900), workstations: [station] }), 'standing-work');
+    };
+    expect(finding(0)).toMatchObject({ verdict: 'marginal', measured: -125 });
+    expect(finding(75)).toMatchObject({ verdict: 'pass', measured: -50 });
+  });
+
+  it('a crowd passes where its share reaches its cover', () => {
+    const crowd = (cover: number, height: Height) =>
+      aBooth({
+        crowds: [aCrowd('Volunteers', 0.5, cover)],
+        desks: [aDesk('Left', height)],
+        workstations: [aStation('Sound', 'Left', undefined, ['Volunteers'])],
+      });
+    const fixed = findingOf(crowd(0.9, 1015), 'standing-work');
+    expect(fixed.verdict).toBe('marginal');
+    expect(findingOf(crowd(fixed.share! - 0.01, 1015), 'standing-work').verdict).toBe('pass');
+    expect(findingOf(crowd(0.9, [850, 1150]), 'standing-work').verdict).toBe('pass');
+  });
+
+  it('says what is missing instead of guessing', () => {
+    const { height: _, ...bare } = aDesk('Left', 1);
+    expect(findingOf({ ...standing(noor(1000), 1), desks: [bare] }, 'standing-work')).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'height', of: 'desk Left' },
+    });
+  });
+
+  it('asks nothing of people who only sit', () => {
+    const seated = aBooth({
+      ...standing(noor(1000), 700),
+      seats: [aSeat('Low', 420)],
+      workstations: [aStation('Sound', 'Left', 'Low', ['Noor'])],
+    });
+    expect(findingsOf(seated, 'standing-work')).toEqual([]);
+  });
+});
