@@ -56,6 +56,8 @@ export default tseslint.config(
     rules: {
       '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
       '@typescript-eslint/no-deprecated': 'error',
+      // The checks and parsers are plain objects whose functions do not use this.
+      '@typescript-eslint/unbound-method': 'off',
       '@typescript-eslint/prefer-nullish-coalescing': 'error',
       '@typescript-eslint/prefer-optional-chain': 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
