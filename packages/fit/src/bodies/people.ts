@@ -14,6 +14,8 @@ export interface People {
   readonly weights: Float64Array;
   /** One dimension of every person: millimetres, weight in kilograms. */
   column(dimension: DimensionName): Float64Array;
+  /** One dimension as a survey would write it down: to the whole millimetre, unless it was measured. */
+  recorded(dimension: DimensionName): Float64Array;
   /** One dimension split into what was drawn before its own residual and that residual's distribution. */
   ownResidual(dimension: DimensionName): OwnResidual;
 }
@@ -38,6 +40,7 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
   const weights = new Float64Array(count);
   body.sexes.forEach((part, index) => weights.fill(part.weight / each, index * each, (index + 1) * each));
   const columns = new Map<DimensionName, Float64Array>();
+  const rounded = new Map<DimensionName, Float64Array>();
   const owns = new Map<DimensionName, OwnResidual>();
   const residuals = body.sexes.map((part) => residualsOf(part, each));
 
@@ -51,6 +54,14 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
       residuals.forEach((ofSex, index) => column.set(ofSex.column(dimension), index * each));
       columns.set(dimension, column);
       return column;
+    },
+    recorded(dimension) {
+      const existing = rounded.get(dimension);
+      if (existing) return existing;
+      const column = this.column(dimension);
+      const result = body.measured.has(dimension) ? column : column.map(Math.round);
+      rounded.set(dimension, result);
+      return result;
     },
     ownResidual(dimension) {
       const existing = owns.get(dimension);

@@ -1,5 +1,6 @@
 // Generated from the folders beside this file by `npm run generate`. Do not edit.
 import type { Check } from './check.js';
+import { crowdServed } from './crowd/crowd-served.js';
 import { screenDistance } from './screen/screen-distance.js';
 import { screenHeight } from './screen/screen-height.js';
 import { screenTurn } from './screen/screen-turn.js';
@@ -7,6 +8,8 @@ import { feetSupported } from './seat/feet-supported.js';
 import { seatNotLow } from './seat/seat-not-low.js';
 import { seatedElbow } from './seat/seated-elbow.js';
 import { thighRoom } from './seat/thigh-room.js';
+import { seeOver } from './sight/see-over.js';
+import { seenPast } from './sight/seen-past.js';
 import { skirtDrop } from './skirt/skirt-drop.js';
 import { overlap } from './space/overlap.js';
 import { roomBehind } from './space/room-behind.js';
@@ -15,6 +18,7 @@ import { walkwayWidth } from './walkway/walkway-width.js';
 
 /** Every check, by group and id. */
 export const checks: readonly Check[] = [
+  crowdServed,
   screenDistance,
   screenHeight,
   screenTurn,
@@ -22,6 +26,8 @@ export const checks: readonly Check[] = [
   seatNotLow,
   seatedElbow,
   thighRoom,
+  seeOver,
+  seenPast,
   skirtDrop,
   overlap,
   roomBehind,

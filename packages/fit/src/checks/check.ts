@@ -17,7 +17,8 @@ export type CheckGroup =
   | 'platform'
   | 'skirt'
   | 'furniture'
-  | 'listening';
+  | 'listening'
+  | 'crowd';
 
 /** Where a figure comes from. */
 export interface Source {

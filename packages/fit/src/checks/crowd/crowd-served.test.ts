@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { normalCdf } from '../../bodies/normal.js';
+import { reference } from '../../bodies/reference.js';
+import { aBooth, aCrowd, aDesk, aSeat, aStation } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+
+function standing(height: number | readonly [number, number], women: number, cover = 0.9) {
+  const workstations = [aStation('Sound', 'Left', undefined, ['Volunteers'])];
+  return aBooth({ crowds: [aCrowd('Volunteers', women, cover)], desks: [aDesk('Left', height)], workstations });
+}
+
+describe('crowd-served', () => {
+  // ANSUR II standing elbow height (acromial height − acromion-radiale length), from the published summary: the only body
+  // dimension at a standing desk, so the share is a difference of two normal probabilities.
+  it.each([
+    ['women', 1, 'female', 970],
+    ['women', 1, 'female', 1000],
+    ['men', 0, 'male', 1060],
+    ['men', 0, 'male', 1100],
+  ] as const)('%s standing at a fixed desk', (_, women, sex, height) => {
+    const { mean, sd } = reference[sex].dimensions.standingElbowHeight;
+    // Whole millimetres: an elbow of 1000 stands for 999.5 to 1000.5.
+    const share = (low: number, high: number) =>
+      normalCdf((height - 25 - low + 1.5 - mean) / sd) - normalCdf((height - 25 - high - 1.5 - mean) / sd);
+    const finding = findingOf(standing(height, women), 'crowd-served');
+    // The skewness of 0.14 moves a share by up to 1 percentage point.
+    expect(Math.abs(finding.share! - share(-100, -50))).toBeLessThan(0.012);
+    expect(Math.abs(finding.shareAtLimit! - share(-150, 0))).toBeLessThan(0.012);
+  });
+
+  it('a fixed desk fails, an adjustable one passes', () => {
+    expect(findingOf(standing(1067, 0.55), 'crowd-served').verdict).not.toBe('pass');
+    expect(findingOf(standing([860, 1220], 0.55), 'crowd-served').verdict).toBe('pass');
+  });
+
+  it('passes when the share reaches the cover, and not before', () => {
+    const share = findingOf(standing([950, 1000], 1), 'crowd-served').share!;
+    expect(findingOf(standing([950, 1000], 1, share - 0.001), 'crowd-served').verdict).toBe('pass');
+    expect(findingOf(standing([950, 1000], 1, share + 0.001), 'crowd-served').verdict).toBe('marginal');
+  });
+
+  it('names the check that leaves out most', () => {
+    const workstations = [aStation('Sound', 'Left', 'Tall', ['Volunteers'])];
+    const booth = aBooth({
+      crowds: [aCrowd('Volunteers', 0.5)],
+      desks: [aDesk('Left', 1000)],
+      seats: [aSeat('Tall', 760)],
+      workstations,
+    });
+    expect(findingOf(booth, 'crowd-served').message).toContain('Feet supported');
+  });
+
+  it('says nothing of named operators', () => {
+    const booth = standing(1000, 0.5);
+    expect(findingsOf({ ...booth, crowds: [] }, 'crowd-served')).toEqual([]);
+  });
+});

@@ -1,0 +1,80 @@
+import type { Posture } from '../../booth.js';
+import type { Scene } from '../../scene/scene.js';
+import { verdictOf } from '../../scene/verdict.js';
+import { sharesOf } from '../../stations/shares.js';
+import { heightsOf, type Person, type Station } from '../../stations/station.js';
+import type { Check, FindingDraft } from '../check.js';
+
+export const crowdServed: Check = {
+  id: 'crowd-served',
+  group: 'crowd',
+  title: 'Crowd served',
+  question: 'Does the workstation serve the share of a crowd that it should?',
+  computes:
+    'The share of the crowd for whom all seat checks (sitting) or all stand checks (standing) hold at once, seat and desk set best ' +
+    'for each person.',
+  limits:
+    'Preferred: at least the crowd’s `cover` meet all preferred bands. Outer: at least half meet all outer limits.',
+  sources: [
+    {
+      name: 'ANSUR II: Gordon et al. 2014, NATICK/TR-15/007',
+      says: 'Means, spreads, skewness and correlations of body dimensions; soldiers of working age.',
+      read: 'in the source',
+    },
+    { name: 'own bound', says: 'Half of a crowd inside the outer limits as the least.', read: 'own bound' },
+  ],
+  strength: 'medium',
+  unit: 'ratio',
+  example: {
+    fires: `desk Left { width 60in  depth 27in  height 42in }
+crowd Volunteers { women 55%  cover 90% }
+workstation Sound { desk Left  operators Volunteers  posture stand }
+`,
+    passes: `desk Left { width 60in  depth 27in  height 34in..48in }
+crowd Volunteers { women 55%  cover 90% }
+workstation Sound { desk Left  operators Volunteers  posture stand }
+`,
+  },
+  find: (scene) =>
+    scene.stations.flatMap((station) =>
+      station.workstation.postures.value.flatMap((posture) =>
+        station.people
+          .filter(({ kind }) => kind === 'crowd')
+          .flatMap((crowd) => judge(scene, station, posture, crowd) ?? []),
+      ),
+    ),
+};
+
+function judge(scene: Scene, station: Station, posture: Posture, crowd: Person): FindingDraft | undefined {
+  const heights = heightsOf(station, posture);
+  const rules = scene.rules(station, posture);
+  if (!heights || rules.length === 0) return undefined;
+  const preferred = sharesOf(rules, 'preferred', heights, crowd.people);
+  const outer = sharesOf(rules, 'outer', heights, crowd.people);
+  const verdict = verdictOf(preferred.joint, outer.joint, crowd.wanted);
+  const weakest = rules[preferred.byRule.indexOf(Math.min(...preferred.byRule))]!;
+  const limit = verdict === 'fail' ? 0.5 : crowd.wanted;
+  const measured = verdict === 'fail' ? outer.joint : preferred.joint;
+  const served = `${percent(preferred.joint)} of ${crowd.name} are served at ${station.name} when ${posture === 'sit' ? 'seated' : 'standing'}`;
+  return {
+    subject: { kind: 'workstation', name: station.name },
+    operator: crowd.name,
+    posture,
+    verdict,
+    measured,
+    limit,
+    margin: measured - limit,
+    share: preferred.joint,
+    shareAtLimit: outer.joint,
+    message:
+      verdict === 'pass'
+        ? `${served}: the ${percent(crowd.wanted)} wanted are reached.`
+        : `${served}, where ${percent(crowd.wanted)} are wanted; ${percent(outer.joint)} are inside all outer limits. ‘${weakest.title}’ leaves out most: start there.`,
+    origin: station.workstation.people.find(({ name }) => name === crowd.name)?.origin ?? station.workstation.origin,
+    related: [{ origin: crowd.origin, message: `what is known of ${crowd.name}` }],
+  };
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)}%`;
+}
