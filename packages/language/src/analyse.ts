@@ -59,7 +59,7 @@ export async function analyse(
 /** The analysis of a document that is built and validated. */
 export function analysisOf(document: LangiumDocument, services: BoothServices): Analysis {
   const visible = services.workspace.Imports.visibleFrom(document);
-  const assessed = services.Assessments.of(document);
+  const assessed = services.Assessments.safelyOf(document);
   const diagnostics = visible.flatMap(toFileDiagnostics);
   return {
     diagnostics,

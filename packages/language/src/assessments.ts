@@ -15,6 +15,15 @@ export class Assessments {
 
   constructor(private readonly services: BoothServices) {}
 
+  /** As `of`; nothing also if the checks break on the file, which its diagnostics say. */
+  safelyOf(document: LangiumDocument): Assessed | undefined {
+    try {
+      return this.of(document);
+    } catch {
+      return undefined;
+    }
+  }
+
   /** Nothing for a file that is no booth. The document must be linked. */
   of(document: LangiumDocument): Assessed | undefined {
     if (!isBooth(document)) return undefined;

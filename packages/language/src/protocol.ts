@@ -16,3 +16,20 @@ export interface AssessmentResult {
   /** True if the text cannot be read now, and this is of the last text that could. */
   readonly stale: boolean;
 }
+
+/** What the language server asks an editor for files that it cannot reach itself, as in a browser. */
+
+/** Params `FileParams`, result: the text of the file. Fails if it cannot be read. */
+export const readFileRequest = 'boothwright/readFile';
+/** Params `FileParams`, result `FileEntry[]`: what a folder holds. Fails if it cannot be read. */
+export const readDirectoryRequest = 'boothwright/readDirectory';
+
+export interface FileParams {
+  readonly uri: string;
+}
+
+export interface FileEntry {
+  readonly uri: string;
+  readonly isFile: boolean;
+  readonly isDirectory: boolean;
+}

@@ -11,6 +11,12 @@ import {
 import { assess, type Assessment, type Booth, checks } from '@boothwright/fit';
 import { Assessments } from './assessments.js';
 import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './generated/module.js';
+import { BoothCodeActionProvider } from './lsp/code-actions.js';
+import { BoothCompletionProvider } from './lsp/completion.js';
+import { BoothHoverProvider } from './lsp/hover.js';
+import { BoothDocumentLinkProvider } from './lsp/links.js';
+import { BoothReferencesProvider, BoothRenameProvider } from './lsp/names.js';
+import { BoothDocumentUpdateHandler } from './lsp/updates.js';
 import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js';
 import { BoothLexer } from './syntax/lexer.js';
 import { BoothLexerMessages, BoothParserMessages } from './syntax/messages.js';
@@ -56,12 +62,21 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       ScopeComputation: (services) => new BoothScopeComputation(services),
       ScopeProvider: (services) => new BoothScopeProvider(services),
     },
+    lsp: {
+      CompletionProvider: (services) => new BoothCompletionProvider(services),
+      HoverProvider: (services) => new BoothHoverProvider(services),
+      CodeActionProvider: (services) => new BoothCodeActionProvider(services),
+      DocumentLinkProvider: () => new BoothDocumentLinkProvider(),
+      RenameProvider: (services) => new BoothRenameProvider(services),
+      ReferencesProvider: (services) => new BoothReferencesProvider(services),
+    },
     validation: { DocumentValidator: (services) => new BoothValidator(services) },
     workspace: { Imports: (services) => new Imports(services) },
   };
 }
 
 const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
+  lsp: { DocumentUpdateHandler: (services) => new BoothDocumentUpdateHandler(services) },
   workspace: {
     DocumentBuilder: (services) => new BoothDocumentBuilder(services),
     IndexManager: (services) => new BoothIndexManager(services),

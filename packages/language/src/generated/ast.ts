@@ -12,7 +12,7 @@ export const BoothTerminals = {
     OPEN_COMMENT: /\/\*[\s\S]*/,
     LINE_COMMENT: /\/\/[^\n\r]*/,
     TEXT: /"(\\.|[^"“”\\\r\n])*["”]|“[^"“”\r\n]*["”]/,
-    OPEN_TEXT: /["“”][^"“”\r\n]*/,
+    OPEN_TEXT: /["“”][^"“”{}\r\n]*/,
     QUANTITY: /(?:[-−])?((?:[0-9]+(?:\.[0-9]+)?[ \t]*[x×X:][ \t]*[0-9]+(?:\.[0-9]+)?(?![\w\u00AA-\uDFFF]))|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?:(?:['’′]|[ \t]*(?:feet|foot|ft)(?![A-Za-z])))(?:[ \t]+|-|(?=[0-9.]))(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?:(?:''|’’|["“”″]|[ \t]*(?:inches|inch|in)(?![\w\u00AA-\uDFFF]))))|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?:(?:['’′]|[ \t]*(?:feet|foot|ft)(?![A-Za-z])))(?:[ \t]+|(?=[0-9.]))(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?![\w\u00AA-\uDFFF]|\.[0-9]|[\/'"°%]|[ \t]*(?:mm|cm|m|inches|inch|in|feet|foot|ft|degrees|deg|kg|lbs|lb|px|x|×|°|%)(?![A-Za-z])))|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))((?:(?:''|’’|["“”″]|[ \t]*(?:inches|inch|in)(?![\w\u00AA-\uDFFF])))|(?:(?:['’′]|[ \t]*(?:feet|foot|ft)(?![A-Za-z])))|(?:[ \t]*(?:[°%]|(?:millimetres?|millimeters?|centimetres?|centimeters?|metres?|meters?|mm|cm|m|feet|foot|ft|degrees?|deg|kilograms?|kg|pounds?|lbs|lb|px)(?![\w\u00AA-\uDFFF])))))|(?:[0-9]+,[0-9]+[ \t]*(?:inches|inch|in|mm|cm|m|feet|foot|ft|kg|lbs|lb|deg|px)(?![A-Za-z])|[0-9]+,[0-9]+[^\s{},]*)|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?![\w\u00AA-\uDFFF]|\.(?!\.)|,[0-9]|['"°%:]|\/(?![\/*])|[ \t]+[0-9]+\/))|(?:(?:[0-9]+[ \t]+(?=[0-9]+\/))?(?:[0-9\u00BC-\u00BE\u2150-\u215E]|\.[0-9])(?:(?!\.\.|\/\/|\/\*)[^\s{},])*))/,
     ID: /[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/,
 };
@@ -542,7 +542,7 @@ export function isQuantity(item: unknown): item is Quantity {
 export type RawText = string;
 
 export function isRawText(item: unknown): item is RawText {
-    return (typeof item === 'string' && (/"(\\.|[^"“”\\\r\n])*["”]|“[^"“”\r\n]*["”]/.test(item) || /["“”][^"“”\r\n]*/.test(item)));
+    return (typeof item === 'string' && (/"(\\.|[^"“”\\\r\n])*["”]|“[^"“”\r\n]*["”]/.test(item) || /["“”][^"“”{}\r\n]*/.test(item)));
 }
 
 /** A monitor as it stands at one workstation. */

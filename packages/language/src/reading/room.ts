@@ -1,15 +1,4 @@
-import type {
-  Balcony,
-  Door,
-  FloorArea,
-  Column,
-  Named,
-  Room,
-  Seating,
-  Stage,
-  WallName,
-  Watchers,
-} from '@boothwright/fit';
+import type { Balcony, Door, FloorArea, Column, Named, Room, Seating, Stage, Watchers } from '@boothwright/fit';
 import { isNames } from '../generated/ast.js';
 import { originOf, partOf } from '../syntax/tree.js';
 import { namedOf, type Sheet } from './sheet.js';

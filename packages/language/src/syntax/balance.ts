@@ -71,6 +71,10 @@ class Balancer {
   private other(index: number, type: string): number {
     if (this.open.length > 0 && this.startsDeclaration(index, type)) this.closeDownTo(this.depthFor(index, type));
     const depth = this.open.length;
+    if (type === 'control' && this.typeAt(index - 1) === 'task' && this.typeAt(index + 1) !== 'ID') {
+      this.output.push(this.asName(this.input[index]!));
+      return index;
+    }
     const isKind = outer.has(type) ? depth === 0 || type === 'monitor' : inner.has(type) && this.isBlockWord(index);
     if (!isKind) {
       this.output.push(this.input[index]!);
@@ -97,7 +101,7 @@ class Balancer {
         ? `A name starts with a letter: \`${next.image}\` cannot be one.`
         : `\`${next.image}\` is a word of the language. Write the name with a capital: \`${capital(next.image)}\`.`;
     this.faults.push(fault('reserved-name', next, message, { text: next.image, suggestions: [capital(next.image)] }));
-    this.output.push({ ...next, tokenType: this.types['ID']!, tokenTypeIdx: this.types['ID']!.tokenTypeIdx! });
+    this.output.push(this.asName(next));
     return index + 1;
   }
 
@@ -178,6 +182,11 @@ class Balancer {
 
   private typeAt(index: number): string | undefined {
     return this.input[index]?.tokenType.name;
+  }
+
+  private asName(token: Token): Token {
+    const tokenType = this.types['ID']!;
+    return { ...token, tokenType, tokenTypeIdx: tokenType.tokenTypeIdx! };
   }
 
   private insert(image: '{' | '}'): Token {

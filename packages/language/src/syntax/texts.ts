@@ -4,6 +4,8 @@ export interface QuotedText {
   /** The typed quotes are not straight ones. */
   readonly curly: boolean;
   readonly closed: boolean;
+  /** The text as it was typed between the quotes, escapes and all. */
+  readonly inner: string;
   /** The same text as it should be typed. */
   readonly straight: string;
 }
@@ -12,5 +14,5 @@ export function readText(raw: string): QuotedText {
   const closed = raw.length > 1 && /["”]$/.test(raw);
   const inner = raw.slice(1, closed ? -1 : undefined);
   const value = inner.replace(/\\(.)/g, '$1').trim();
-  return { value, curly: /^[“”]|”$/.test(raw), closed, straight: `"${inner.trimEnd()}"` };
+  return { value, inner, curly: /^[“”]|”$/.test(raw), closed, straight: `"${inner.trimEnd()}"` };
 }

@@ -1,4 +1,4 @@
-import { AstUtils, type AstNode, type CstNode, GrammarUtils } from 'langium';
+import { AstUtils, type AstNode, type CstNode, CstUtils, GrammarUtils } from 'langium';
 import type { Origin } from '@boothwright/fit';
 import {
   type Block,
@@ -76,6 +76,20 @@ export function allBlocks(document: Document): readonly Block[] {
 /** The place of a property of a node: its name, its key, one of its values. */
 export function partOf(node: AstNode, property: string, index?: number): CstNode | undefined {
   return GrammarUtils.findNodeForProperty(node.$cstNode, property, index) ?? node.$cstNode;
+}
+
+/** The place of a keyword of a node. */
+export function keywordOf(node: AstNode, keyword: string): CstNode | undefined {
+  return GrammarUtils.findNodeForKeyword(node.$cstNode, keyword) ?? node.$cstNode;
+}
+
+/** The first comma in a node that no value follows. */
+export function loneComma(node: { readonly $cstNode?: CstNode }): CstNode | undefined {
+  if (!node.$cstNode) return undefined;
+  const leaves = CstUtils.flattenCst(node.$cstNode)
+    .filter(({ hidden }) => !hidden)
+    .toArray();
+  return leaves.find(({ text }, index) => text === ',' && (leaves[index + 1]?.text ?? ',') === ',');
 }
 
 export function originOf(part: CstNode | undefined): Origin {

@@ -5,6 +5,7 @@ import { entryOfHolder, isInPlace, nestedOf, originOf, partOf } from '../syntax/
 import { type Kind, kinds } from '../vocabulary/entries.js';
 import { entryOf } from '../vocabulary/vocabulary.js';
 import { checkItems } from './check-items.js';
+import { checkReference } from './check-names.js';
 import { checkPlacements } from './check-placements.js';
 import { aOf, type Context } from './context.js';
 
@@ -62,7 +63,10 @@ function checkTitle(block: Block, context: Context): void {
 }
 
 function checkScreenName(screen: Screen, context: Context): void {
-  if (screen.monitor) return;
+  if (screen.monitor) {
+    checkReference(screen.monitor, screen, context);
+    return;
+  }
   const message = 'Say which monitor stands here: `monitor`, its name, and where it stands in { }.';
   context.say('missing-name', partOf(screen, 'kind'), message);
 }

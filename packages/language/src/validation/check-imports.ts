@@ -9,7 +9,7 @@ export function checkImports(context: Context): void {
   const seen = new Set<string>();
   for (const { node, uri } of importsOf(context.document)) {
     const place = partOf(node, 'path');
-    const path = node.path === undefined ? '' : readText(node.path).value;
+    const path = node.path === undefined ? '' : readText(node.path).inner;
     const fault = faultOfPath(path);
     if (fault !== undefined) {
       context.say('import-path', place, fault);
@@ -25,7 +25,11 @@ export function checkImports(context: Context): void {
     const circle = wayTo(context.document, target, context.visible);
     if (circle) {
       const names = [context.document, ...circle].map((each) => context.nameOf(each));
-      context.say('import-circle', place, `This import goes round in a circle: ${names.join(' → ')}.`);
+      context.say(
+        'import-circle',
+        place,
+        `This import goes round in a circle: ${names.join(' → ')}. Remove one of these imports.`,
+      );
     }
   }
 }

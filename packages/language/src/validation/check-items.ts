@@ -10,6 +10,7 @@ import {
   isLimit,
   isNames,
   isOdd,
+  isPlacement,
   isProperty,
   type Odd,
 } from '../generated/ast.js';
@@ -27,13 +28,20 @@ export function checkItems(holder: Holder | Document, context: Context): void {
   const items: readonly AstNode[] = isDocument(holder) ? [...holder.accepts, ...holder.strays] : itemsOf(holder);
   const slots = new Map<string, PropertyNode>();
   items.forEach((item, index) => {
-    const next = items[index + 1];
+    const next = items[index + 1] ?? (isDocument(holder) ? undefined : strayAfter(holder, context));
     if (isPropertyNode(item)) checkProperty(item, holder, next, slots, context);
     else if (isOdd(item)) checkOdd(item, items[index - 1], holder, context);
     else if (isAccept(item)) checkAccept(item, context);
     else if (isLimit(item)) checkLimit(item, holder, context);
     else if (isBlock(item) && isDocument(holder)) checkStrayBlock(item, context);
   });
+}
+
+/** What follows a placement outside any block. */
+function strayAfter(holder: Holder, { root }: Context): AstNode | undefined {
+  if (!isPlacement(holder)) return undefined;
+  const end = holder.$cstNode?.end ?? 0;
+  return root.strays.find(({ $cstNode }) => $cstNode !== undefined && $cstNode.offset >= end);
 }
 
 function checkProperty(
@@ -65,6 +73,7 @@ function checkProperty(
 function checkValues(node: PropertyNode, entry: PropertyEntry, next: AstNode | undefined, context: Context): void {
   if (isFlag(node)) return;
   if (isOdd(next) && continues(next, node)) {
+    context.settled.add(next);
     checkContinued(node, entry, next, context);
     return;
   }
@@ -105,8 +114,9 @@ function homeOf(key: string, holder: Holder | Document): string {
   const homes = blocksWith(key);
   const nested = isDocument(holder) ? undefined : homes.find(({ within }) => within === kindOf(holder));
   if (nested) return `\`${key}\` belongs in the ${nested.word} block: ${nested.example}.`;
-  const names = [...new Set(homes.map(({ kind }) => kinds[kind]))];
-  const home = names.length > 4 ? 'a block' : `the block of ${orOf(names.map(aOf))}`;
+  const words = [...new Set(homes.map(({ word }) => `\`${word}\``))];
   const here = isDocument(holder) ? 'outside a block' : `in ${aOf(kinds[kindOf(holder)])}`;
-  return `\`${key}\` has no meaning ${here}: it belongs in ${home}.`;
+  const elsewhere = isDocument(holder) ? ': put it in one, such as `desk Left { … }`' : '';
+  const home = words.length > 4 ? elsewhere : `: it belongs in ${orOf(words)}`;
+  return `\`${key}\` has no meaning ${here}${home}.`;
 }

@@ -1,8 +1,8 @@
 import type { AstNode, Reference } from 'langium';
 import { type Between, type Block, isAccept, type Names } from '../generated/ast.js';
 import { namesOf, wantedKinds } from '../references/scope.js';
-import { partOf } from '../syntax/tree.js';
-import { endsWithComma, needOf } from '../values/interpret.js';
+import { loneComma, partOf } from '../syntax/tree.js';
+import { needOf } from '../values/interpret.js';
 import { didYouMean, nearest } from '../values/nearest.js';
 import { kinds, type PropertyEntry } from '../vocabulary/entries.js';
 import { aOf, type Context, orOf } from './context.js';
@@ -16,7 +16,7 @@ export function checkNamesProperty(node: Names, entry: PropertyEntry, context: C
   const total = refs.length + walls.length;
   if (total === 0)
     context.say('missing-value', partOf(node, 'key'), `\`${key}\` needs ${needOf(entry)}, such as ${example}.`);
-  else if (endsWithComma(node)) context.say('missing-value', node.$cstNode, 'A name is missing next to a comma.');
+  else if (loneComma(node)) context.say('missing-value', loneComma(node), 'A name is missing after this comma.');
   else if (total > 1 && !many) {
     const second = refs[1]?.$refNode ?? partOf(node, 'walls', refs.length > 0 ? 0 : 1);
     context.say('too-many-values', second, `\`${key}\` takes one name, such as ${example}.`);
@@ -67,9 +67,11 @@ export function checkReference(reference: Reference<Block>, container: AstNode, 
     return;
   }
   const suggestions = nearestNames(text, container, context);
-  const sought = wanted ? orOf(wanted.map((kind) => kinds[kind])) : 'block';
   const hint = suggestions.length > 0 ? didYouMean(suggestions) : hintOf(container, context);
-  context.say('unknown-name', place, `There is no ${sought} called \`${text}\`.${hint}`, { text, suggestions });
+  const message = wanted
+    ? `There is no ${orOf(wanted.map((kind) => kinds[kind]))} called \`${text}\`.${hint}`
+    : `Nothing is called \`${text}\` here.${hint}`;
+  context.say('unknown-name', place, message, { text, suggestions });
 }
 
 function nearestNames(text: string, container: AstNode, context: Context, few = 0): string[] {

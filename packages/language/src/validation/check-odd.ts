@@ -1,6 +1,6 @@
 import type { AstNode } from 'langium';
 import { type Document, isDocument, isFlag, isNames, isOdd, isProperty, type Odd } from '../generated/ast.js';
-import { type Holder, entryOfProperty, isPropertyNode, kindOf, partOf, type PropertyNode } from '../syntax/tree.js';
+import { type Holder, entryOfProperty, kindOf, partOf, type PropertyNode } from '../syntax/tree.js';
 import { didYouMean, nearest } from '../values/nearest.js';
 import { kinds } from '../vocabulary/entries.js';
 import { entryOf, nestedBlocks, spellings, topLevel } from '../vocabulary/vocabulary.js';
@@ -21,7 +21,7 @@ export function continues(odd: Odd, node: PropertyNode): boolean {
 /** Something that the language does not know. */
 export function checkOdd(odd: Odd, previous: AstNode | undefined, holder: Holder | Document, context: Context): void {
   if (isOdd(previous) && lineOf(odd) === endLineOf(previous)) return;
-  if (isPropertyNode(previous) && continues(odd, previous)) return;
+  if (context.settled.has(odd)) return;
   if (odd.stray !== undefined) {
     context.say('stray-value', partOf(odd, 'stray'), `\`${odd.stray}\` belongs to no property: say which before it.`);
     return;

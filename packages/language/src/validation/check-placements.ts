@@ -1,5 +1,5 @@
 import type { Block } from '../generated/ast.js';
-import { originOf, partOf } from '../syntax/tree.js';
+import { keywordOf, loneComma, originOf, partOf } from '../syntax/tree.js';
 import { rootsOf } from '../workspace/imports.js';
 import { checkItems } from './check-items.js';
 import { checkReference } from './check-names.js';
@@ -13,9 +13,9 @@ export function checkPlacements(context: Context): void {
   for (const placement of context.root.placements) {
     const { pieces, settings } = placement;
     if (pieces.length === 0)
-      context.say('missing-name', placement.$cstNode, 'Say what is placed: `place Left at 14ft, 6ft`.');
-    else if (/,\s*(,|at\b|in\b|$)/.test(namesPart(placement.$cstNode?.text ?? '')))
-      context.say('missing-value', placement.$cstNode, 'A name is missing next to a comma.');
+      context.say('missing-name', keywordOf(placement, 'place'), 'Say what is placed: `place Left at 14ft, 6ft`.');
+    else if (loneComma(placement))
+      context.say('missing-value', loneComma(placement), 'A name is missing after this comma.');
     else if (!settings.some(({ key }) => key === 'at'))
       context.say(
         'missing-value',
@@ -36,8 +36,4 @@ export function checkPlacements(context: Context): void {
     }
     checkItems(placement, context);
   }
-}
-
-function namesPart(text: string): string {
-  return text.split(/\b(?:at|turn)\b/)[0]!.trimEnd();
 }

@@ -1,6 +1,6 @@
 import { type Accept, type Document, isBlock, type Limit } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
-import { type Holder, partOf } from '../syntax/tree.js';
+import { type Holder, keywordOf, partOf } from '../syntax/tree.js';
 import { readLength } from '../values/lengths.js';
 import { didYouMean, nearest } from '../values/nearest.js';
 import { checkReference } from './check-names.js';
@@ -10,7 +10,7 @@ import type { Context } from './context.js';
 export function checkAccept(node: Accept, context: Context): void {
   checkCheck(node, 'accept', context);
   if (node.on && !node.subject)
-    context.say('missing-name', node.$cstNode, 'Say for what: `on` and a name, or leave `on` out.');
+    context.say('missing-name', keywordOf(node, 'on'), 'Say for what: `on` and a name, or leave `on` out.');
   if (node.subject) checkReference(node.subject, node, context);
   checkReason(node, 'accept', context);
 }
@@ -18,13 +18,17 @@ export function checkAccept(node: Accept, context: Context): void {
 /** A limit of the file's own: of which check, how much, and why. */
 export function checkLimit(node: Limit, holder: Holder | Document, context: Context): void {
   if (!isBlock(holder) || holder.kind !== 'booth') {
-    context.say('misplaced', node.$cstNode, '`limit` belongs in the booth block.');
+    context.say('misplaced', keywordOf(node, 'limit'), '`limit` belongs in the booth block.');
     return;
   }
   checkCheck(node, 'limit', context);
   const example = '40in';
   if (!node.value)
-    context.say('missing-value', node.$cstNode, `\`limit\` needs a length after the check, such as ${example}.`);
+    context.say(
+      'missing-value',
+      keywordOf(node, 'limit'),
+      `\`limit\` needs a length after the check, such as ${example}.`,
+    );
   else readLength('limit', example, { is: 'length', min: 0, max: 100_000 }, node.value, context);
   checkReason(node, 'limit', context);
 }
@@ -32,7 +36,7 @@ export function checkLimit(node: Limit, holder: Holder | Document, context: Cont
 function checkCheck(node: Accept | Limit, word: 'accept' | 'limit', context: Context): void {
   const { check } = node;
   if (check === undefined) {
-    context.say('missing-value', node.$cstNode, `\`${word}\` needs the name of a check, such as skirt-drop.`);
+    context.say('missing-value', keywordOf(node, word), `\`${word}\` needs the name of a check, such as skirt-drop.`);
     return;
   }
   if (context.checks.includes(check)) return;
@@ -44,5 +48,5 @@ function checkCheck(node: Accept | Limit, word: 'accept' | 'limit', context: Con
 function checkReason(node: Accept | Limit, word: 'accept' | 'limit', context: Context): void {
   if (node.check === undefined || (node.reason !== undefined && readText(node.reason).value !== '')) return;
   const message = `Say why: \`because "…"\` after \`${word}\`. The report repeats the reason.`;
-  context.say('missing-reason', node.$cstNode, message);
+  context.say('missing-reason', keywordOf(node, word), message);
 }

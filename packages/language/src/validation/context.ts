@@ -1,11 +1,14 @@
 import { type LangiumDocument, UriUtils } from 'langium';
 import type { DisplayUnit } from '@boothwright/fit';
-import type { Document } from '../generated/ast.js';
+import type { Document, Odd } from '../generated/ast.js';
 import type { CstNode } from 'langium';
 import { type IssueCode, type IssueData, rangeOf, type Report } from './issue.js';
 
 /** What the checks of one document share. */
 export class Context {
+  /** What is not understood but spoken for already. */
+  readonly settled = new Set<Odd>();
+
   constructor(
     readonly document: LangiumDocument,
     readonly root: Document,

@@ -1,5 +1,5 @@
 import type { LangiumDocument } from 'langium';
-import type { Assessment, Booth, Finding, Origin, Remedy } from '@boothwright/fit';
+import type { Assessment, Booth, Finding, Missing, Origin, Remedy } from '@boothwright/fit';
 import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import { isDocument } from '../generated/ast.js';
 import { partOf } from '../syntax/tree.js';
@@ -10,6 +10,7 @@ export interface FindingData {
   readonly check: string;
   readonly subject: string;
   readonly remedies: readonly Remedy[];
+  readonly missing?: Missing;
 }
 
 /**
@@ -44,7 +45,8 @@ function toDiagnostic(
   const uri = document.uri.toString();
   const place = placeOf(finding, booth, uri);
   const elsewhere = finding.origin && finding.origin.uri !== uri ? [finding.origin] : [];
-  const data: FindingData = { check: finding.check, subject: finding.subject.name, remedies: finding.remedies };
+  const { check, subject, remedies, missing } = finding;
+  const data: FindingData = { check, subject: subject.name, remedies, missing };
   return {
     range: place ? { start: place.start, end: place.end } : startOf(document),
     severity: severityOf(finding),

@@ -2,7 +2,7 @@ import type { CstNode } from 'langium';
 import type { Millimetres, PlanPoint } from '@boothwright/fit';
 import { isQuantity, isText, isWord, type Property, type Quantity, type Value as ValueNode } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
-import { partOf } from '../syntax/tree.js';
+import { loneComma, partOf } from '../syntax/tree.js';
 import { type IssueCode, rangeOf } from '../validation/issue.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
 import { readLength, type Reading } from './lengths.js';
@@ -40,8 +40,9 @@ export function interpret(property: Property, entry: PropertyEntry, reading: Rea
     say(reading, 'missing-value', partOf(property, 'key'), message);
     return undefined;
   }
-  if (endsWithComma(property)) {
-    say(reading, 'missing-value', property.$cstNode, 'A value is missing next to a comma.');
+  const comma = loneComma(property);
+  if (comma) {
+    say(reading, 'missing-value', comma, 'A value is missing after this comma.');
     return undefined;
   }
   if (property.values.length > wanted) {
@@ -54,7 +55,7 @@ export function interpret(property: Property, entry: PropertyEntry, reading: Rea
   const quantities = property.values.filter(isQuantity);
   const other = property.values.find((value) => !isQuantity(value));
   if (other) {
-    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; this is not one.`;
+    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; ${other.$cstNode?.text ?? 'this'} is not one.`;
     say(reading, 'wrong-quantity', other.$cstNode, message);
     return undefined;
   }
@@ -206,11 +207,6 @@ export function needOf({ shape }: PropertyEntry): string {
     case 'flag':
       return 'nothing';
   }
-}
-
-/** A comma that nothing follows, or two in a row. */
-export function endsWithComma(property: { readonly $cstNode?: CstNode }): boolean {
-  return /,\s*(,|$)/.test(property.$cstNode?.text ?? '');
 }
 
 export function say(

@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength, type Millimetres, type Range } from '@boothwright/fit';
+import { type DisplayUnit, formatLength, INCH, type Millimetres, type Range } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity, type Quantity } from '../quantity/quantity.js';
 import { partOf } from '../syntax/tree.js';
@@ -145,10 +145,16 @@ function reportImplausible(
   const suggestions = number
     ? ['in', 'cm', 'mm', 'ft', 'm'].map((unit) => number + unit).filter((candidate) => isPlausible(candidate, shape))
     : [];
-  const bounds = `${formatLength(shape.min, show)} to ${formatLength(shape.max, show)}`;
+  const bounds = `${about(shape.min, show)} to ${about(shape.max, show)}`;
   const meant = suggestions.length > 0 ? ` Did you mean ${suggestions[0]!}?` : '';
   const message = `\`${key}\` is ${formatLength(length, show)} here; plausible is ${bounds}.${meant}`;
   report(reading, 'out-of-bounds', node, message, suggestions.slice(0, 2), text, part);
+}
+
+/** Bounds are rough: inches to the nearest inch. */
+function about(length: Millimetres, show: DisplayUnit): string {
+  const isInches = show === 'in' || show === 'ft';
+  return formatLength(isInches && length > 4 * INCH ? Math.round(length / INCH) * INCH : length, show);
 }
 
 function isPlausible(text: string, shape: LengthShape): boolean {

@@ -3,7 +3,7 @@ import { distance } from 'fastest-levenshtein';
 /** The candidates that may be meant, the likeliest first; at most three. */
 export function nearest(word: string, candidates: Iterable<string>): string[] {
   const wanted = word.toLowerCase();
-  const limit = Math.max(1, Math.floor(wanted.length / 3));
+  const limit = wanted.length < 4 ? 1 : Math.max(2, Math.floor(wanted.length / 3));
   return [...new Set(candidates)]
     .map((candidate) => ({ candidate, score: scoreOf(wanted, candidate.toLowerCase()) }))
     .filter(({ score }) => score <= limit)

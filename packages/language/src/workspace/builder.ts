@@ -1,15 +1,67 @@
 import type { Cancellation } from 'langium';
-import { type BuildOptions, DefaultDocumentBuilder, DocumentState, type LangiumDocument, type URI } from 'langium';
+import {
+  type BuildOptions,
+  DefaultDocumentBuilder,
+  DocumentState,
+  type LangiumDocument,
+  interruptAndCheck,
+  type URI,
+} from 'langium';
+import type { LangiumSharedServices } from 'langium/lsp';
 import { importsOf } from './imports.js';
+
+/** Changes that follow each other faster than this are typing, in milliseconds. */
+const BURST = 300;
+/** A parse that lasts longer than this delays the keys behind it, in milliseconds. */
+const SLOW_PARSE = 20;
 
 /** Builds documents together with the files that they import, which are loaded when they are first needed. */
 export class BoothDocumentBuilder extends DefaultDocumentBuilder {
+  private readonly isServing: boolean;
+  private lastStart = -Infinity;
+  private lastParse = 0;
+
+  constructor(services: LangiumSharedServices) {
+    super(services);
+    this.isServing = services.lsp.Connection !== undefined;
+  }
+
   protected override async buildDocuments(
     documents: LangiumDocument[],
     options: BuildOptions,
     token: Cancellation.CancellationToken,
   ): Promise<void> {
+    await this.gatherKeys(token);
     await super.buildDocuments(await this.withImports(documents, token), options, token);
+  }
+
+  /** An editor wants to hear of the files that are open and of those that they import, not of the whole workspace. */
+  protected override shouldValidate(document: LangiumDocument): boolean {
+    return super.shouldValidate(document) && (!this.isServing || this.isInUse(document));
+  }
+
+  private isInUse(document: LangiumDocument): boolean {
+    const open = this.langiumDocuments.all.filter(({ uri }) => this.textDocuments?.get(uri) !== undefined);
+    const seen = new Set(open);
+    for (const each of seen) {
+      if (each === document) return true;
+      for (const { uri } of importsOf(each)) {
+        const imported = uri && this.langiumDocuments.getDocument(uri);
+        if (imported) seen.add(imported);
+      }
+    }
+    return false;
+  }
+
+  /**
+   * While a person types fast into a long file, lets the next keys arrive before a parse, which nothing can interrupt: if
+   * one does, this build is cancelled.
+   */
+  private async gatherKeys(token: Cancellation.CancellationToken): Promise<void> {
+    const isBurst = performance.now() - this.lastStart < BURST;
+    this.lastStart = performance.now();
+    if (isBurst && this.lastParse > SLOW_PARSE) await new Promise((resolve) => setTimeout(resolve, this.lastParse / 2));
+    await interruptAndCheck(token);
   }
 
   private async withImports(
@@ -18,7 +70,11 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
   ): Promise<LangiumDocument[]> {
     const all = new Set(documents);
     for (const document of all) {
-      if (document.state < DocumentState.Parsed) await this.langiumDocumentFactory.update(document, token);
+      if (document.state < DocumentState.Parsed) {
+        const start = performance.now();
+        await this.langiumDocumentFactory.update(document, token);
+        this.lastParse = performance.now() - start;
+      }
       for (const { uri } of importsOf(document)) {
         const imported = uri && (await this.load(uri));
         if (imported && imported.state < DocumentState.Validated) all.add(imported);

@@ -62,7 +62,7 @@ export function faultOfPath(path: string): string | undefined {
 
 function uriOf({ path }: Import, from: URI): URI | undefined {
   if (path === undefined) return undefined;
-  const { value } = readText(path);
-  if (faultOfPath(value) !== undefined || /^https?$/.test(from.scheme)) return undefined;
-  return UriUtils.resolvePath(UriUtils.dirname(from), value);
+  const { inner } = readText(path);
+  if (faultOfPath(inner) !== undefined || /^https?$/.test(from.scheme)) return undefined;
+  return UriUtils.resolvePath(UriUtils.dirname(from), inner);
 }

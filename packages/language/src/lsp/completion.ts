@@ -1,0 +1,296 @@
+import type { FileSystemProvider, LangiumDocument, Lexer } from 'langium';
+import { UriUtils } from 'langium';
+import type { CompletionProvider } from 'langium/lsp';
+import { checks } from '@boothwright/fit';
+import type { CompletionItem, CompletionList, Range } from 'vscode-languageserver-types';
+import type { CompletionParams } from 'vscode-languageserver';
+import { namesOf, pieceKinds } from '../references/scope.js';
+import type { BoothServices } from '../services.js';
+import { balance } from '../syntax/balance.js';
+import type { Token } from '../syntax/faults.js';
+import { type BlockEntry, type Kind, kinds, type PropertyEntry } from '../vocabulary/entries.js';
+import { landmarks } from '../vocabulary/floor.js';
+import { walls } from '../vocabulary/room.js';
+import { entryOf, nestedBlocks, propertyOf, topLevel } from '../vocabulary/vocabulary.js';
+import { type Place, placeOf, type Value, valueAt } from './place.js';
+
+type Item = Omit<CompletionItem, 'textEdit'> & { readonly snippet?: string };
+
+const itemKind = { keyword: 14, property: 10, value: 12, reference: 18, snippet: 15, file: 17 } as const;
+
+/** Offers what the vocabulary and the known names allow at the cursor, also in a text that is half written. */
+export class BoothCompletionProvider implements CompletionProvider {
+  readonly completionOptions = { triggerCharacters: ['"', ' '] };
+  private readonly lexer: Lexer;
+  private readonly imports: BoothServices['workspace']['Imports'];
+  private readonly files: FileSystemProvider;
+
+  constructor(services: BoothServices) {
+    this.lexer = services.parser.Lexer;
+    this.imports = services.workspace.Imports;
+    this.files = services.shared.workspace.FileSystemProvider;
+  }
+
+  async getCompletion(
+    document: LangiumDocument,
+    { position }: Pick<CompletionParams, 'position'>,
+  ): Promise<CompletionList> {
+    const text = document.textDocument.getText();
+    const offset = document.textDocument.offsetAt(position);
+    const { tokens: all, hidden } = this.lexer.tokenize(text, { mode: 'partial' });
+    if (hidden.some((comment) => comment.startOffset < offset && offset <= comment.endOffset!)) return listOf([]);
+    const typed = all.find(
+      (token) => token.startOffset < offset && offset <= token.endOffset! + 1 && isWordLike(token),
+    );
+    const start = typed?.startOffset ?? offset;
+    const range: Range = {
+      start: document.textDocument.positionAt(start),
+      end: document.textDocument.positionAt(typed ? Math.max(offset, typed.endOffset! + 1) : offset),
+    };
+    const before = this.withoutLastClosers(all.filter(({ startOffset }) => startOffset < start));
+    const after = all.filter(({ startOffset }) => startOffset >= offset && startOffset !== start);
+    const items = await this.itemsAt(placeOf(before), after, typed, document);
+    return listOf(
+      items.map(({ snippet, ...item }, index) => ({
+        ...item,
+        sortText: String(index).padStart(3, '0'),
+        filterText: item.label,
+        insertTextFormat: snippet === undefined ? 1 : 2,
+        textEdit: { range, newText: snippet ?? item.label },
+      })),
+    );
+  }
+
+  private withoutLastClosers(tokens: readonly Token[]): Token[] {
+    const { tokens: balanced } = balance(tokens, this.lexer.definition);
+    while (balanced.at(-1)?.isInsertedInRecovery) balanced.pop();
+    return balanced;
+  }
+
+  private async itemsAt(
+    place: Place,
+    after: readonly Token[],
+    typed: Token | undefined,
+    document: LangiumDocument,
+  ): Promise<Item[]> {
+    const last = place.before.at(-1)?.tokenType.name;
+    const value = valueAt(place);
+    if (typed && isText(typed) && value?.key !== 'import') return [];
+    if (value?.key === 'import' && value.values.length === 0) return this.importable(document, typed !== undefined);
+    if (value?.key === 'accept' || value?.key === 'limit') {
+      const items = this.reasonItems(value, document);
+      if (items) return items;
+    }
+    if (place.isOutside) return value?.key === 'place' ? this.placementItems(value, last, document) : outerItems(last);
+    if (!place.kind) return [];
+    const values = value && this.valueItems(place.kind, value, last, document);
+    if (values && (value.values.length === 0 || last === ',' || last === 'and')) return values;
+    return [...(values ?? []), ...propertyItems(place.kind, place.before, after)];
+  }
+
+  private async importable(document: LangiumDocument, isQuoted: boolean): Promise<Item[]> {
+    try {
+      const entries = await this.files.readDirectory(UriUtils.dirname(document.uri));
+      return entries
+        .filter(
+          ({ isFile, uri }) => isFile && uri.path.endsWith('.booth') && uri.toString() !== document.uri.toString(),
+        )
+        .map(({ uri }) => ({ label: `"${UriUtils.basename(uri)}"`, kind: itemKind.file }));
+    } catch {
+      return isQuoted ? [] : [{ label: 'import path', kind: itemKind.snippet, snippet: '"${1:furniture.booth}"' }];
+    }
+  }
+
+  /** After `accept` or `limit`; nothing once the statement is complete. */
+  private reasonItems({ key, values }: Value, document: LangiumDocument): Item[] | undefined {
+    const images = values.map(({ image }) => image);
+    if (images.length === 0)
+      return checks.map(({ id, title, question }) => ({
+        label: id,
+        kind: itemKind.value,
+        detail: title,
+        documentation: question,
+      }));
+    if (images.at(-1) === 'on') return this.names(undefined, document);
+    if (values.some(isText)) return undefined;
+    if (images.includes('because')) return [];
+    const because = { label: 'because', kind: itemKind.keyword, snippet: 'because "$1"' };
+    if (key === 'limit' || images.includes('on')) return [because];
+    return [{ label: 'on', kind: itemKind.keyword }, because];
+  }
+
+  private placementItems({ values }: Value, last: string | undefined, document: LangiumDocument): Item[] {
+    const used = new Set(values.map(({ image }) => image));
+    if (values.length === 0 || last === ',')
+      return this.names(entryPieces, document).filter(({ label }) => !used.has(label));
+    if (used.has('at')) return used.has('turn') ? [] : [...propertyItems('place', values, []), ...outerItems(last)];
+    const row = { label: 'in a row', kind: itemKind.keyword };
+    return [
+      ...(used.has('row') ? [] : [row]),
+      ...propertyItems('place', values, []).filter(({ label }) => label === 'at'),
+    ];
+  }
+
+  /** What may follow a key; nothing if it takes no more. */
+  private valueItems(
+    kind: Kind,
+    { key, values }: Value,
+    last: string | undefined,
+    document: LangiumDocument,
+  ): Item[] | undefined {
+    const used = new Set(values.map(({ image }) => image));
+    const entry = propertyOf(kind, key);
+    if (!entry) {
+      const nested = nestedBlocks(kind).find(({ word }) => word === key);
+      return nested?.naming === 'reference' && values.length === 0 ? this.names(['monitor'], document) : [];
+    }
+    const { shape } = entry;
+    const isOpen = values.length === 0 || last === ',';
+    switch (shape.is) {
+      case 'words':
+        return isOpen
+          ? wordItems(
+              shape.words.filter((word) => !used.has(word)),
+              entry,
+            )
+          : undefined;
+      case 'wall':
+        return isOpen ? wordItems(walls, entry) : undefined;
+      case 'names':
+        return isOpen ? this.names(shape.kinds, document).filter(({ label }) => !used.has(label)) : undefined;
+      case 'sides':
+        if (values.length === 1) return [{ label: 'and', kind: itemKind.keyword }];
+        if (values.length > 0 && last !== 'and') return undefined;
+        return [
+          ...wordItems(
+            landmarks.filter((word) => !used.has(word)),
+            entry,
+          ),
+          ...this.names(pieceKinds, document),
+        ];
+      case 'length':
+      case 'angle':
+        return values.length === 0 ? [exampleItem(entry)] : aroundItems(shape, last);
+      case 'flag':
+        return undefined;
+      default:
+        return values.length === 0 ? [exampleItem(entry)] : undefined;
+    }
+  }
+
+  private names(wanted: readonly Kind[] | undefined, document: LangiumDocument): Item[] {
+    return this.imports
+      .visibleFrom(document)
+      .flatMap((each) => [...namesOf(each).values()])
+      .filter(({ kind }) => !wanted || wanted.includes(kind))
+      .map(({ name, kind }) => ({ label: name!, kind: itemKind.reference, detail: kinds[kind] }));
+  }
+}
+
+const entryPieces: readonly Kind[] = ['desk', 'rack'];
+
+function outerItems(last: string | undefined): Item[] {
+  if (last !== undefined && topLevel.some(({ word }) => word === last && word !== 'place')) return [];
+  return [
+    ...topLevel.map((entry): Item => {
+      const snippet = entry.kind === 'place' ? 'place ${1:Left} at ${2:14ft}, ${3:6ft}' : blockSnippet(entry);
+      return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet };
+    }),
+    {
+      label: 'import',
+      kind: itemKind.keyword,
+      documentation: 'Use what another file declares.',
+      snippet: 'import "$1"',
+    },
+    acceptItem,
+  ];
+}
+
+const acceptItem: Item = {
+  label: 'accept',
+  kind: itemKind.keyword,
+  documentation: 'Tolerate a finding on purpose, with a reason that the report repeats.',
+};
+
+/** The properties that are not yet said, and the blocks that may stand here. */
+function propertyItems(kind: Kind, before: readonly Token[], after: readonly Token[]): Item[] {
+  const said = [...before, ...restOfBlock(after)].map(({ tokenType }) => propertyOf(kind, tokenType.name));
+  const slots = new Set(said.filter((entry) => entry && !entry.repeats).map((entry) => entry!.slot ?? entry!.key));
+  const properties = entryOf(kind).properties.filter(({ key, slot }) => !slots.has(slot ?? key));
+  return [
+    ...properties.map((entry): Item => {
+      const snippet = entry.shape.is === 'flag' ? undefined : `${entry.key} ${valueSnippet(entry)}`;
+      return { label: entry.key, kind: itemKind.property, documentation: entry.says, detail: detailOf(entry), snippet };
+    }),
+    ...nestedBlocks(kind).map((entry): Item => {
+      return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet: blockSnippet(entry) };
+    }),
+    ...(kind === 'place' ? [] : [acceptItem]),
+    ...(kind === 'booth' ? [{ label: 'limit', kind: itemKind.keyword }] : []),
+  ];
+}
+
+/** The tokens after the cursor that belong to the same block, nested blocks left out. */
+function restOfBlock(after: readonly Token[]): Token[] {
+  let depth = 0;
+  const rest: Token[] = [];
+  for (const token of after) {
+    const type = token.tokenType.name;
+    if (type === '{') depth++;
+    else if (type === '}' && --depth < 0) break;
+    else if (depth === 0) rest.push(token);
+  }
+  return rest;
+}
+
+function aroundItems(shape: PropertyEntry['shape'], last: string | undefined): Item[] | undefined {
+  if (last === 'above' || last === 'below') return 'from' in shape ? wordsOf(shape.from ?? []) : undefined;
+  if (last !== 'QUANTITY') return undefined;
+  const from =
+    'from' in shape ? (shape.from ?? []).map((each) => `${each === 'seat' ? 'below' : 'above'} ${each}`) : [];
+  const directions = 'directions' in shape ? (shape.directions ?? []) : [];
+  return wordsOf([...directions, ...from]);
+}
+
+function wordsOf(words: readonly string[]): Item[] {
+  return words.map((label) => ({ label, kind: itemKind.value }));
+}
+
+function wordItems(words: readonly string[], entry: PropertyEntry): Item[] {
+  return words.map((label) => ({
+    label,
+    kind: itemKind.value,
+    ...(label === entry.default && { detail: 'default' }),
+  }));
+}
+
+function exampleItem(entry: PropertyEntry): Item {
+  return { label: entry.example, kind: itemKind.value, detail: 'example', documentation: entry.says };
+}
+
+function detailOf(entry: PropertyEntry): string | undefined {
+  return entry.default === undefined ? undefined : `default ${entry.default}`;
+}
+
+function valueSnippet({ example, shape }: PropertyEntry): string {
+  return shape.is === 'names' || shape.is === 'words' || shape.is === 'wall'
+    ? '$1'
+    : `\${1:${example.replace(/[}$\\]/g, '\\$&')}}`;
+}
+
+function blockSnippet({ word, naming }: BlockEntry): string {
+  const head = { title: ' "${1:Title}"', name: ' ${1:Name}', none: '', reference: ' ${1:Name}' }[naming];
+  return `${word}${head} { $0 }`;
+}
+
+function isText({ tokenType: { name } }: Token): boolean {
+  return name === 'TEXT' || name === 'OPEN_TEXT';
+}
+
+function isWordLike(token: Token): boolean {
+  return isText(token) || token.tokenType.name === 'QUANTITY' || /^[\p{L}_]/u.test(token.image);
+}
+
+function listOf(items: CompletionItem[]): CompletionList {
+  return { isIncomplete: false, items };
+}

@@ -1,0 +1,56 @@
+import type { Token } from '../syntax/faults.js';
+import type { Kind } from '../vocabulary/entries.js';
+import { nestedBlocks, propertyOf, topLevel } from '../vocabulary/vocabulary.js';
+
+/** Where in a file a cursor stands, as far as completion cares. */
+export interface Place {
+  /** The block around the cursor; nothing outside of blocks, or in a block that is not known. */
+  readonly kind?: Kind;
+  readonly isOutside: boolean;
+  /** The tokens of this block, or of the file outside of blocks, before the cursor; nested blocks are left out. */
+  readonly before: readonly Token[];
+}
+
+/** Finds the place at the end of balanced tokens. */
+export function placeOf(tokens: readonly Token[]): Place {
+  const levels: { kind?: Kind; tokens: Token[] }[] = [{ tokens: [] }];
+  for (const token of tokens) {
+    const level = levels[levels.length - 1]!;
+    if (token.tokenType.name === '{') levels.push({ kind: kindOpened(level, levels.length), tokens: [] });
+    else if (token.tokenType.name === '}') levels.pop();
+    else level.tokens.push(token);
+    if (levels.length === 0) levels.push({ tokens: [] });
+  }
+  const { kind, tokens: before } = levels[levels.length - 1]!;
+  return { kind, before, isOutside: levels.length === 1 };
+}
+
+/** The kind of the block whose head ends a level's tokens. */
+function kindOpened({ kind, tokens }: { kind?: Kind; tokens: readonly Token[] }, depth: number): Kind | undefined {
+  const [last, before] = [tokens[tokens.length - 1], tokens[tokens.length - 2]];
+  const known = depth === 1 ? topLevel : kind ? nestedBlocks(kind) : [];
+  const find = (token: Token | undefined) => known.find(({ word }) => word === token?.tokenType.name)?.kind;
+  return find(before) ?? find(last);
+}
+
+/** The key whose values the cursor is among, and the values before it. */
+export interface Value {
+  readonly key: string;
+  readonly values: readonly Token[];
+}
+
+/** The last key of a place and what follows it. */
+export function valueAt({ kind, before, isOutside }: Place): Value | undefined {
+  for (let index = before.length - 1; index >= 0; index--) {
+    const key = before[index]!.tokenType.name;
+    const isOwn = isOutside
+      ? ['import', 'place', 'accept'].includes(key) || (key === 'at' && before.some(({ image }) => image === 'place'))
+      : key === 'accept' || key === 'limit' || (kind !== undefined && isKey(kind, key));
+    if (isOwn) return { key, values: before.slice(index + 1) };
+  }
+  return undefined;
+}
+
+function isKey(kind: Kind, key: string): boolean {
+  return propertyOf(kind, key) !== undefined || nestedBlocks(kind).some(({ word }) => word === key);
+}

@@ -1,0 +1,36 @@
+import { DocumentState, type FileSystemProvider, URI } from 'langium';
+import { startLanguageServer } from 'langium/lsp';
+import type { CancellationToken, Connection } from 'vscode-languageserver';
+import { analysisOf } from '../analyse.js';
+import { type AssessmentParams, assessmentRequest, type AssessmentResult } from '../protocol.js';
+import { createBoothServices } from '../services.js';
+
+/** Serves an editor over a connection: the standard protocol, and the assessment of a file on request. */
+export function serve(connection: Connection, fileSystemProvider: () => FileSystemProvider): void {
+  const { shared, booth } = createBoothServices({ connection, fileSystemProvider });
+  const { DocumentBuilder, LangiumDocuments, WorkspaceLock, TextDocuments } = shared.workspace;
+  const lastGood = new Map<string, AssessmentResult>();
+
+  const current = (uri: URI): AssessmentResult | undefined => {
+    const document = LangiumDocuments.getDocument(uri);
+    const { understood, assessment } = document ? analysisOf(document, booth) : { understood: false };
+    if (understood && assessment) lastGood.set(uri.toString(), { assessment, stale: false });
+    if (understood) return lastGood.get(uri.toString());
+    const last = lastGood.get(uri.toString());
+    return last && { ...last, stale: true };
+  };
+
+  DocumentBuilder.onDocumentPhase(DocumentState.Validated, ({ uri }) => void current(uri));
+  TextDocuments.onDidClose(({ document }) => void lastGood.delete(URI.parse(document.uri).toString()));
+  connection.onRequest(
+    assessmentRequest,
+    async ({ uri: text }: AssessmentParams, token: CancellationToken): Promise<AssessmentResult | null> => {
+      const uri = URI.parse(text);
+      if (!LangiumDocuments.hasDocument(uri)) return null;
+      await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
+      return WorkspaceLock.read(() => current(uri) ?? null);
+    },
+  );
+
+  startLanguageServer(shared);
+}
