@@ -7,6 +7,7 @@ import {
   lacksDeskHeight,
   lacksSeatHeight,
   missing,
+  placeAlong,
   type Person,
   type Station,
 } from '../stations/station.js';
@@ -122,10 +123,8 @@ function lacksOf(use: ScreenUse, monitor: Monitor): Missing | undefined {
 }
 
 function viewOf(station: Station, use: ScreenUse, monitor: Monitor): View {
-  const ahead = use.setback!.value - station.workstation.lean.value;
   const turn = use.turn?.value ?? 0;
-  const place = station.workstation.at?.value ?? (station.desk?.width?.value ?? 0) / 2;
-  const aside = use.at ? use.at.value - place : ahead * Math.tan((turn * Math.PI) / 180);
+  const { ahead, aside } = placeOf(station, use, turn);
   const bearing = degrees(Math.atan2(aside, ahead));
   const { across, down } = monitor.aspect.value;
   const diagonal = monitor.diagonal!.value;
@@ -142,6 +141,15 @@ function viewOf(station: Station, use: ScreenUse, monitor: Monitor): View {
     tilt: use.tilt.value,
     swing: use.at && use.turn ? turn - bearing : use.at && !use.turn ? -bearing : 0,
   };
+}
+
+/** A screen turned to from the side or behind stands beside no edge: there the setback is its distance. */
+function placeOf(station: Station, use: ScreenUse, turn: Degrees): { ahead: Millimetres; aside: Millimetres } {
+  const ahead = use.setback!.value - station.workstation.lean.value;
+  const radians = (turn * Math.PI) / 180;
+  if (use.at) return { ahead, aside: use.at.value - placeAlong(station) };
+  if (Math.abs(turn) < 90) return { ahead, aside: ahead * Math.tan(radians) };
+  return { ahead: ahead * Math.cos(radians), aside: ahead * Math.sin(radians) };
 }
 
 /** Heights of a screen's lines above the floor, for a desk of a given height. */

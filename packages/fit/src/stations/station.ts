@@ -80,6 +80,11 @@ export function seatAboveFeet(station: Station): { seat: 0 | 1; constant: Millim
     : { seat: 1, constant: -ring.distance.value };
 }
 
+/** Where along its desk a station's operator is, from the desk's left end: where the file says, or in the middle. */
+export function placeAlong(station: Station): Millimetres {
+  return station.workstation.at?.value ?? (station.desk?.width?.value ?? 0) / 2;
+}
+
 /** What the top and whatever hangs below it take between two depths from the near edge. */
 export function thicknessBetween(desk: Desk, from: Millimetres, to: Millimetres): Millimetres {
   const hanging = desk.hanging

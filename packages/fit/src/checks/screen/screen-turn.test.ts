@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, ScreenUse, Workstation } from '../../booth.js';
+import { aBooth, aDesk, anOperator, aStation, byDefault, given } from '../../testing/booths.js';
+import { findingOf, wholeBody } from '../../testing/findings.js';
+import { aMonitor, aScreen } from '../../testing/screens.js';
+
+/** The operator stands at the middle of a desk 1500 wide. */
+function turned(parts: Partial<ScreenUse>, station: Partial<Workstation> = {}): Booth {
+  const screens = [aScreen('Cues', 600, 'centre', 1400, parts)];
+  return aBooth({
+    operators: [anOperator('Noor', { stature: wholeBody({}).stature })],
+    desks: [aDesk('Left', 1000)],
+    monitors: [aMonitor('Cues')],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens, ...station })],
+  });
+}
+
+const judge = (...place: Parameters<typeof turned>) => findingOf(turned(...place), 'screen-turn');
+const main = { main: byDefault(true) };
+const other = { main: byDefault(false) };
+
+describe('screen-turn: main screen 15° / 35°, others 35° / 60°', () => {
+  it.each([
+    // NUREG-0700 Rev. 3, 11.2.1.1-6.
+    ['T18, 36° left, watched often', main, -36, 'fail'],
+    ['T18, 15° is preferred', main, 15, 'pass'],
+    ['T18, 55°, head turning', other, 55, 'marginal'],
+    ['straight ahead', main, 0, 'pass'],
+    ['15° left', main, -15, 'pass'],
+    ['beyond 15°', main, 15.3, 'marginal'],
+    ['35° left', main, -35, 'marginal'],
+    ['other screen at 35°', other, -35, 'pass'],
+    ['other screen beyond 35°', other, 35.3, 'marginal'],
+    ['other screen at 60°', other, 60, 'marginal'],
+    ['other screen beyond 60°', other, -60.3, 'fail'],
+    ['behind the operator', other, 170, 'fail'],
+  ] as const)('%s', (_, role, turn, verdict) => {
+    const finding = judge({ ...role, turn: given(turn) });
+    expect(finding.verdict).toBe(verdict);
+    expect(finding.measured).toBeCloseTo(Math.abs(turn));
+  });
+
+  it.each([
+    // Right triangles: 600 ahead, so much aside.
+    ['450 aside of 600 ahead, right', { at: given(750 + 450) }, {}, Math.atan(0.75), 'fail'],
+    ['the same to the left', { at: given(750 - 450) }, {}, Math.atan(0.75), 'fail'],
+    ['the operator stands before it', { at: given(1200) }, { at: given(1200) }, 0, 'pass'],
+    [
+      'leaning over the desk widens the angle',
+      { at: given(900) },
+      { lean: byDefault(300) },
+      Math.atan(0.5),
+      'marginal',
+    ],
+  ] as const)('%s', (_, screen, station, angle, verdict) => {
+    const finding = judge({ ...main, ...screen }, station);
+    expect(finding.measured).toBeCloseTo((angle * 180) / Math.PI);
+    expect(finding.verdict).toBe(verdict);
+  });
+
+  it('is one finding for all who work there', () => {
+    expect(judge({ turn: given(40) })).not.toHaveProperty('operator');
+  });
+
+  it('says to which side, and offers the nearest turn that passes', () => {
+    const finding = judge({ ...main, turn: given(-40) });
+    expect(finding.message).toContain('40° to the left');
+    expect(finding.remedies[0]!.changes[0]!.text).toBe('15deg left');
+    expect(judge({ ...main, turn: given(-15) }).verdict).toBe('pass');
+  });
+
+  it('takes a screen of which nothing is said as straight ahead, and says so', () => {
+    expect(judge(main)).toMatchObject({ verdict: 'pass', measured: 0, assumptions: ['Cues stands straight ahead'] });
+    expect(judge({ ...main, turn: given(0) }).assumptions).toEqual([]);
+  });
+});
