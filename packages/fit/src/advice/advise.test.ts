@@ -1,0 +1,216 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { assess } from '../assess/assess.js';
+import type { Booth } from '../booth.js';
+import type { DimensionName } from '../bodies/dimensions.js';
+import { checks } from '../checks/catalogue.js';
+import { formatLength } from '../format.js';
+import {
+  aBooth,
+  aCrowd,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  given,
+  ringBelow,
+} from '../testing/booths.js';
+import { wholeBody } from '../testing/findings.js';
+import { advise, adviseStation } from './advise.js';
+import { withSettings } from './plans.js';
+
+type Own = Partial<Record<DimensionName, number>>;
+
+/** Women of known size at one desk and one stool, sitting and standing. */
+function booth(bodies: readonly Own[], desk: number, seat: readonly [number, number], ring = 400): Booth {
+  const operators = bodies.map((own, index) => aMeasuredOperator(`Person${index}`, wholeBody(own)));
+  const postures = given(['sit', 'stand'] as const);
+  return aBooth({
+    operators,
+    desks: [aDesk('Left', desk)],
+    seats: [aSeat('Tall', seat, ringBelow(ring))],
+    workstations: [
+      aStation(
+        'Sound',
+        'Left',
+        'Tall',
+        operators.map(({ name }) => name),
+        { postures },
+      ),
+    ],
+  });
+}
+
+const bodies = fc.array(
+  fc.record({
+    standingElbowHeight: fc.integer({ min: 950, max: 1150 }),
+    sittingElbowHeight: fc.integer({ min: 190, max: 290 }),
+    poplitealHeight: fc.integer({ min: 350, max: 450 }),
+    thighClearance: fc.integer({ min: 140, max: 200 }),
+  }),
+  { minLength: 1, maxLength: 3 },
+);
+
+function verdictsOf(booth: Booth, who: string) {
+  const rules = new Set(checks.filter(({ rule }) => rule).map(({ id }) => id));
+  const named = assess(booth).findings.filter(({ operator, check }) => operator === who && rules.has(check));
+  return named.filter(({ verdict }) => verdict !== 'unknown').map(({ verdict }) => verdict);
+}
+
+describe('plans', () => {
+  it('keep what they promise when they are put into the file', () => {
+    fc.assert(
+      fc.property(bodies, fc.integer({ min: 850, max: 1150 }), (people, desk) => {
+        const before = booth(people, desk, [650, 750]);
+        for (const plan of adviseStation(before, 'Sound')!.plans) {
+          const after = withSettings(before, plan.settings);
+          for (const name of plan.serves) expect(verdictsOf(after, name)).not.toContain('fail');
+          for (const name of plan.serves) expect(verdictsOf(after, name)).not.toContain('marginal');
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('a person who stands alone at a fixed desk is always served by setting the desk', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 900, max: 1250 }), fc.integer({ min: 850, max: 1150 }), (elbow, desk) => {
+        const operators = [aMeasuredOperator('Noor', wholeBody({ standingElbowHeight: elbow }))];
+        const workstations = [aStation('Sound', 'Left', undefined, ['Noor'])];
+        const plan = adviseStation(aBooth({ operators, desks: [aDesk('Left', desk)], workstations }), 'Sound')!
+          .plans[0]!;
+        expect(plan.serves).toEqual(['Noor']);
+        const value = plan.settings[0]!.value.min;
+        expect(value - elbow - 25).toBeGreaterThanOrEqual(-101);
+        expect(value - elbow - 25).toBeLessThanOrEqual(-49);
+      }),
+    );
+  });
+
+  it('no height on a fine grid serves more than the plan for the desk alone', () => {
+    fc.assert(
+      fc.property(bodies, (people) => {
+        const operators = people.map((own, index) => aMeasuredOperator(`Person${index}`, wholeBody(own)));
+        const workstations = [
+          aStation(
+            'Sound',
+            'Left',
+            undefined,
+            operators.map(({ name }) => name),
+          ),
+        ];
+        const standing = aBooth({ operators, desks: [aDesk('Left', 1000)], workstations });
+        const plans = adviseStation(standing, 'Sound')!.plans;
+        const alone = plans.find(
+          ({ settings }) => settings.length === 1 && settings[0]!.value.min === settings[0]!.value.max,
+        )!;
+        for (let height = 800; height <= 1200; height += 5) {
+          const setting = { part: 'desk', of: 'Left', value: { min: height, max: height } } as const;
+          const tried = assess(withSettings(standing, [setting])).findings.filter(
+            ({ check }) => check === 'standing-work',
+          );
+          const served = tried.filter(({ verdict }) => verdict === 'pass').length;
+          expect(served).toBeLessThanOrEqual(alone.serves.length);
+        }
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('the title says whom it serves', () => {
+    const [plan] = adviseStation(booth([{}, {}], 1100, [600, 800]), 'Sound')!.plans;
+    expect(plan!.title).toMatch(/^Set the desk Left to .*: serves 2 of 2$/);
+    expect(plan!.changes.length).toBe(plan!.settings.length);
+  });
+
+  it('says when no one ring suits two people', () => {
+    const far = booth([{ poplitealHeight: 340 }, { poplitealHeight: 450 }], 1000, [650, 750]);
+    const notes = adviseStation(far, 'Sound')!.notes.join();
+    expect(notes).toContain('second stool');
+    expect(notes).toContain(formatLength(340, 'mm'));
+  });
+});
+
+describe('bands', () => {
+  it('of a fully measured person are exact: inside passes, 2 mm outside does not', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 950, max: 1150 }), (elbow) => {
+        const operators = [aMeasuredOperator('Noor', wholeBody({ standingElbowHeight: elbow }))];
+        const workstations = [aStation('Sound', 'Left', undefined, ['Noor'])];
+        const standing = aBooth({ operators, desks: [aDesk('Left', 1000)], workstations });
+        const { all, each } = advise(standing).stations[0]!.bands[0]!;
+        expect(each[0]!.basis).toBe('measured');
+        const at = (height: number) => {
+          const setting = { part: 'desk', of: 'Left', value: { min: height, max: height } } as const;
+          return assess(withSettings(standing, [setting])).findings.find(({ check }) => check === 'standing-work')!
+            .verdict;
+        };
+        expect(at(all!.min)).toBe('pass');
+        expect(at(all!.max)).toBe('pass');
+        expect(at(all!.min - 2)).not.toBe('pass');
+        expect(at(all!.max + 2)).not.toBe('pass');
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('adding an operator never widens what serves all', () => {
+    fc.assert(
+      fc.property(bodies, (people) => {
+        const of = (some: readonly Own[]) => advise(booth(some, 1000, [650, 750])).stations[0]!.bands[0]!.all;
+        const [few, more] = [of(people.slice(0, 1)), of(people)];
+        if (!more) return;
+        expect(more.min).toBeGreaterThanOrEqual(few!.min - 1e-9);
+        expect(more.max).toBeLessThanOrEqual(few!.max + 1e-9);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  it('curves hold the share of every person and crowd, between 0 and 1', () => {
+    const some = booth([{}], 1000, [650, 750]);
+    const crowd = { ...some, crowds: [aCrowd('Volunteers', 0.5)] };
+    const people = [...crowd.workstations[0]!.people, { name: 'Volunteers', origin: crowd.workstations[0]!.origin }];
+    const { curves } = advise({ ...crowd, workstations: [{ ...crowd.workstations[0]!, people }] }).stations[0]!;
+    expect(new Set(curves.map(({ who }) => who))).toEqual(new Set(['Person0', 'Volunteers']));
+    for (const { share, shareAtLimit } of curves.flatMap(({ points }) => points)) {
+      expect(share).toBeGreaterThanOrEqual(0);
+      expect(share).toBeLessThanOrEqual(shareAtLimit + 1e-9);
+      expect(shareAtLimit).toBeLessThanOrEqual(1);
+    }
+  });
+});
+
+describe('what to measure next', () => {
+  const undecided = aBooth({
+    operators: [anOperator('Noor', { stature: 1630 }, 'female')],
+    desks: [aDesk('Left', 1000)],
+    seats: [aSeat('Tall', [700, 800], ringBelow(410))],
+    workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'], { postures: given(['sit'] as const) })],
+  });
+
+  it('names the dimension, and measuring it settles the findings that rest on it', () => {
+    const [next] = advise(undecided).measure;
+    expect(next).toMatchObject({ operator: 'Noor', dimension: 'poplitealHeight' });
+    expect(next!.how).toContain('behind the knee');
+    const measured = { stature: 1630, poplitealHeight: 388 };
+    const after = assess({ ...undecided, operators: [anOperator('Noor', measured, 'female')] });
+    const feet = after.findings.find(({ check }) => check === 'feet-supported')!;
+    expect([0, 1]).toContain(feet.share);
+  });
+
+  it('says nothing of a person of whom all is known', () => {
+    expect(advise(booth([{}], 1000, [650, 750])).measure).toEqual([]);
+  });
+});
+
+describe('shopping', () => {
+  it('asks for the seat range, the ring, and a seat that fits the people', () => {
+    const lines = advise(booth([{ sittingElbowHeight: 190 }, { sittingElbowHeight: 280 }], 1000, [650, 750])).shopping;
+    const stool = lines.find(({ item }) => item === 'stool Tall')!.wants.join('; ');
+    expect(stool).toMatch(/seat adjustable over at least \d+ mm to \d+ mm/);
+    expect(stool).toContain('below the seat');
+    expect(stool).toMatch(/seat at least 4\d\d mm wide/);
+  });
+});
