@@ -12,6 +12,11 @@ export interface Behind {
   readonly piece?: PlacedPiece;
 }
 
+/** A piece this near to an edge butts against it, as the arm of an L does. */
+const BUTTING: Millimetres = 25;
+/** It leaves room behind the rest of the edge if a person has a place there: 24 in (Panero & Zelnik 1979, 3.4). */
+const PLACE: Millimetres = 24 * 25.4;
+
 /** What stands behind a desk, anywhere along its near edge; undefined if the plan does not say. */
 export function behindDesk(layout: Layout, desk: Desk): Behind | undefined {
   const placed = placedDesk(layout, desk);
@@ -64,9 +69,10 @@ function piecesBehind(layout: Layout, frame: Frame, width: Millimetres, skip: Re
       const beside = clip(clip(piece.outline, frame.right, left + 1), negative(frame.right), -(left + width - 1));
       const behind = clip(beside, back, dot(frame.origin, back) + 1);
       if (behind.length < 3) return [];
-      const [nearest] = spanAlong(behind, back);
-      const distance = nearest - dot(frame.origin, back);
-      return distance > 2 ? [{ what: piece.name, distance, piece }] : [];
+      const gap = spanAlong(behind, back)[0] - dot(frame.origin, back);
+      const [from, to] = spanAlong(behind, frame.right);
+      if (gap < BUTTING && width - (to - from) >= PLACE) return [];
+      return [{ what: piece.name, distance: gap < 1 + 1e-6 ? 0 : gap, piece }];
     });
 }
 

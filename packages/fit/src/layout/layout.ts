@@ -87,24 +87,30 @@ function occupiedBy(workstation: Workstation, desks: readonly Desk[], frames: Re
   return [{ workstation: workstation.name, outline }];
 }
 
-/** The quarter circle that a leaf sweeps into the room, as a polygon that holds it. */
+/**
+ * The quarter circle that a leaf sweeps into the room, as a polygon that holds it: it touches the circle along the wall, along
+ * the open leaf and between, and its corners stand out by a thousandth of the leaf.
+ */
 function swingOf(door: Door, room: Room): { door: string; outline: Polygon }[] {
   if (door.opens.value === 'out' || !door.wall || !door.at || !door.width) return [];
   const frame = wallFrame(door.wall.value, room);
   if (!frame) return [];
   const near = door.at.value;
   const width = door.width.value;
-  const steps = 8;
-  const radius = width / Math.cos(Math.PI / 4 / steps);
   const hingeIsNear = nearHinge(door);
   const hinge = hingeIsNear ? near : near + width;
   const direction = hingeIsNear ? 1 : -1;
-  const arc = Array.from({ length: steps + 1 }, (_, index) => {
-    const angle = ((index / steps) * Math.PI) / 2;
-    return pointIn(frame, hinge + direction * radius * Math.cos(angle), radius * Math.sin(angle));
-  });
-  return [{ door: door.name, outline: [pointIn(frame, hinge, 0), ...arc] }];
+  const onArc = (angle: number, radius: Millimetres) =>
+    pointIn(frame, hinge + direction * radius * Math.cos(angle), radius * Math.sin(angle));
+  const step = Math.PI / 2 / SWING_STEPS;
+  const corners = Array.from({ length: SWING_STEPS }, (_, index) =>
+    onArc((index + 0.5) * step, width / Math.cos(step / 2)),
+  );
+  const open = pointIn(frame, hinge, width);
+  return [{ door: door.name, outline: [pointIn(frame, hinge, 0), onArc(0, width), ...corners, open] }];
 }
+
+const SWING_STEPS = 16;
 
 /** Along a wall as `at` counts, and into the room. */
 function wallFrame(wall: string, room: Room): Frame | undefined {

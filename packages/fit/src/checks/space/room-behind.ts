@@ -1,11 +1,12 @@
 import { behindDesk } from '../../layout/behind.js';
+import { heldTo } from '../../limits/held-to.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import { missing, sits } from '../../stations/station.js';
 import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 
-const COMFORT = 36 * 25.4;
+const COMFORT = { value: 36 * 25.4, source: 'NUREG-0700 Rev. 2, 12.1.1.3-5' };
 const LEAST = 30 * 25.4;
 
 export const roomBehind: Check = {
@@ -17,7 +18,7 @@ export const roomBehind: Check = {
   limits: 'Preferred: at least 914 mm (36 in). Outer: at least 762 mm (30 in).',
   sources: [
     {
-      name: 'NUREG-0700 Rev. 2, 12.1.1.3-5',
+      name: COMFORT.source,
       says: 'At least 36 in behind the desk to any surface.',
       read: 'in the source',
     },
@@ -55,7 +56,7 @@ place Left at 10ft, 48in
             : missing('place', `the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin);
         return [cannotSay(subject, `how much room is behind ${desk.name}`, lack, desk.origin)];
       }
-      const comfort = scene.limit('room-behind', COMFORT);
+      const { value: comfort, ...held } = heldTo(scene, 'room-behind', COMFORT);
       const { distance, what } = behind;
       const verdict = exactVerdict(distance >= comfort - TOLERANCE, distance >= Math.min(LEAST, comfort) - TOLERANCE);
       const limit = verdict === 'fail' ? Math.min(LEAST, comfort) : comfort;
@@ -71,8 +72,12 @@ place Left at 10ft, 48in
             verdict === 'pass'
               ? `${fact}: room to sit down and rise.`
               : `${fact}; sitting down and rising takes ${scene.length(comfort)}. Move the desk ${scene.length(comfort - distance)} away from ${what}.`,
+          source: held.source,
           origin: station.workstation.desk?.origin ?? station.workstation.origin,
-          related: behind.piece ? [{ origin: behind.piece.origin, message: `${what} stands behind it` }] : [],
+          related: [
+            ...(behind.piece ? [{ origin: behind.piece.origin, message: `${what} stands behind it` }] : []),
+            ...held.related,
+          ],
         },
       ];
     }),
