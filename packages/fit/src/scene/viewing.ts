@@ -1,7 +1,7 @@
 import type { Monitor, Posture, ScreenUse } from '../booth.js';
-import { shareOf } from '../bodies/people.js';
+import { shareOf, type People } from '../bodies/people.js';
 import type { Missing } from '../assessment.js';
-import { settingOf, settingsOf, type PersonalSettings } from '../stations/rules.js';
+import { settingOf, settingsOf, type Heights, type Rule } from '../stations/rules.js';
 import {
   heightsOf,
   lacksDeskHeight,
@@ -42,7 +42,6 @@ function eyesOf(scene: Scene, station: Station, person: Person, posture: Posture
   const known = ofScene.get(key);
   if (known) return known;
   const rules = scene.rules(station, posture);
-  const settings = settingsOf(rules, heights, person.people);
   const mean = settingOf(rules, heights, person.dimensions);
   const meanEye = eyeAbove(station, posture, mean.seat, person.dimensions);
   const eyes: Eyes = {
@@ -51,7 +50,7 @@ function eyesOf(scene: Scene, station: Station, person: Person, posture: Posture
     posture,
     eye: meanEye,
     desk: mean.desk,
-    all: { eye: everyEye(station, person, posture, settings), desk: settings.desk },
+    all: everybody(station, person, posture, rules, heights),
   };
   ofScene.set(key, eyes);
   return eyes;
@@ -66,13 +65,30 @@ function eyeAbove(
   return posture === 'sit' ? seat + body.sittingEyeHeight - station.slump : body.standingEyeHeight + station.shoe;
 }
 
-function everyEye(station: Station, person: Person, posture: Posture, settings: PersonalSettings): Float64Array {
-  const sitting = posture === 'sit' ? person.people.column('sittingEyeHeight') : undefined;
-  const standing = posture === 'stand' ? person.people.column('standingEyeHeight') : undefined;
-  return settings.seat.map((seat, index) =>
-    sitting ? seat + sitting[index]! - station.slump : standing![index]! + station.shoe,
-  );
+/** Eye and desk heights of everybody that a body may be; the same as last time if nothing that they depend on changed. */
+function everybody(
+  station: Station,
+  person: Person,
+  posture: Posture,
+  rules: readonly Rule[],
+  heights: Heights,
+): Eyes['all'] {
+  const ofPeople = everybodyOf.get(person.people) ?? new Map<string, Eyes['all']>();
+  everybodyOf.set(person.people, ofPeople);
+  const key = JSON.stringify([posture, station.slump, station.shoe, heights, rules.map(({ demands }) => demands)]);
+  const known = ofPeople.get(key);
+  if (known) return known;
+  const { seat, desk } = settingsOf(rules, heights, person.people);
+  const column = person.people.column(posture === 'sit' ? 'sittingEyeHeight' : 'standingEyeHeight');
+  const above = posture === 'sit' ? -station.slump : station.shoe;
+  const all = { eye: column.map((eye, index) => eye + above + (posture === 'sit' ? seat[index]! : 0)), desk };
+  if (ofPeople.size >= REMEMBERED_PLACES) ofPeople.clear();
+  ofPeople.set(key, all);
+  return all;
 }
+
+const everybodyOf = new WeakMap<People, Map<string, Eyes['all']>>();
+const REMEMBERED_PLACES = 30;
 
 /** What must be said before an eye height is known. */
 export function lacksEyes(station: Station, posture: Posture): Missing | undefined {
@@ -170,9 +186,30 @@ export function distanceTo(view: View, height: Millimetres, eye: Millimetres): M
   return Math.hypot(view.level, height - eye);
 }
 
-/** The share of everybody a body may be for whom something of eye and desk height holds. */
-export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimetres) => boolean): Share {
-  return shareOf(eyes.person.people, (person) => holds(eyes.all.eye[person]!, eyes.all.desk[person]!));
+/**
+ * The share of everybody a body may be for whom something of eye and desk height holds. With a key that names all else it
+ * depends on, the share is remembered from one assessment to the next.
+ */
+export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimetres) => boolean, key?: string): Share {
+  const count = () => shareOf(eyes.person.people, (person) => holds(eyes.all.eye[person]!, eyes.all.desk[person]!));
+  if (key === undefined) return count();
+  const ofEyes = sharesOfEyes.get(eyes.all) ?? new Map<string, Share>();
+  sharesOfEyes.set(eyes.all, ofEyes);
+  const known = ofEyes.get(key);
+  if (known !== undefined) return known;
+  const share = count();
+  if (ofEyes.size >= REMEMBERED_SHARES) ofEyes.clear();
+  ofEyes.set(key, share);
+  return share;
+}
+
+const sharesOfEyes = new WeakMap<Eyes['all'], Map<string, Share>>();
+const REMEMBERED_SHARES = 200;
+
+/** All of a screen's place that a share can depend on, as a key. */
+export function keyOf(view: View): string {
+  const { line, over, distance } = view.use.height!;
+  return JSON.stringify([view.ahead, view.aside, view.size, view.tilt, view.swing, line, over, distance.value]);
 }
 
 export function degrees(radians: number): Degrees {

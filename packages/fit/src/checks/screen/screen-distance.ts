@@ -1,6 +1,6 @@
 import { typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { distanceTo, linesOf, shareOfEyes } from '../../scene/viewing.js';
+import { distanceTo, keyOf, linesOf, shareOfEyes } from '../../scene/viewing.js';
 import { TOLERANCE } from '../../units.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -44,11 +44,19 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
     eachView(scene, 'how far the eye is from', (eyes, view) => {
       const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
       const of = (eye: number, desk: number) => distanceTo(view, linesOf(view, desk).centre, eye);
-      const share = shareOfEyes(eyes, (eye, desk) => {
-        const d = of(eye, desk);
-        return d >= NEAREST - TOLERANCE && d <= FARTHEST + TOLERANCE;
-      });
-      const shareAtLimit = shareOfEyes(eyes, (eye, desk) => of(eye, desk) >= TOO_NEAR - TOLERANCE);
+      const share = shareOfEyes(
+        eyes,
+        (eye, desk) => {
+          const d = of(eye, desk);
+          return d >= NEAREST - TOLERANCE && d <= FARTHEST + TOLERANCE;
+        },
+        `distance ${keyOf(view)}`,
+      );
+      const shareAtLimit = shareOfEyes(
+        eyes,
+        (eye, desk) => of(eye, desk) >= TOO_NEAR - TOLERANCE,
+        `least distance ${keyOf(view)}`,
+      );
       const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
       const tooFar = distance > FARTHEST;
       const limit = verdict === 'fail' ? TOO_NEAR : tooFar || distance > (NEAREST + FARTHEST) / 2 ? FARTHEST : NEAREST;

@@ -1,7 +1,7 @@
 import type { Remedy } from '../../assessment.js';
 import { buyingStep, formatAngle, listOf, typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { elevation, eyesAt, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import { elevation, eyesAt, keyOf, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -62,8 +62,12 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
   find: (scene) =>
     eachView(scene, 'how high the eye looks at', (eyes, view) => {
       const angles = anglesOf(view, eyes.desk, eyes.eye);
-      const share = shareOfEyes(eyes, (eye, desk) => isGood(anglesOf(view, desk, eye)));
-      const shareAtLimit = shareOfEyes(eyes, (eye, desk) => isBearable(anglesOf(view, desk, eye)));
+      const share = shareOfEyes(eyes, (eye, desk) => isGood(anglesOf(view, desk, eye)), `height ${keyOf(view)}`);
+      const shareAtLimit = shareOfEyes(
+        eyes,
+        (eye, desk) => isBearable(anglesOf(view, desk, eye)),
+        `outer height ${keyOf(view)}`,
+      );
       const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
       const decides = decisive(angles, verdict === 'fail');
       const heights = view.use.height!;

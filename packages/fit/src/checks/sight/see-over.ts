@@ -124,8 +124,13 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   const worst = (eye: number, desk: number) => lines.reduce((most, line) => Math.max(most, above(line, eye, desk)), 0);
   const measured = worst(eyes.eye, eyes.desk);
   const decides = lines.find((line) => above(line, eyes.eye, eyes.desk) === measured);
-  const share = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= TOLERANCE);
-  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= WAIST + TOLERANCE);
+  const key = JSON.stringify([
+    floor,
+    stage,
+    lines.map((l) => [l.at, l.obstacle.top, l.obstacle.onDesk, ownDesk(l.obstacle, -1)]),
+  ]);
+  const share = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= TOLERANCE, `floor ${key}`);
+  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= WAIST + TOLERANCE, `waist ${key}`);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? WAIST : 0;
   const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, place, floor, stage);
