@@ -5,6 +5,7 @@ import {
   RevealOutputChannelOn,
   State,
 } from 'vscode-languageclient';
+import { answerFileRequests } from './file-requests.js';
 import { writeReport } from './commands/write-report.js';
 
 export const clientId = 'boothwright';
@@ -29,6 +30,7 @@ export async function start(
   context.subscriptions.push(
     log,
     showState(client),
+    ...answerFileRequests(client),
     commands.registerCommand('boothwright.writeReport', () => writeReport(context, client)),
     commands.registerCommand('boothwright.restartServer', () => restart(client)),
     commands.registerCommand('boothwright.showLog', () => log.show()),
