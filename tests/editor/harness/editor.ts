@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { type Host, userSettings } from './host.js';
+import { type Host, userSettings, viewport } from './host.js';
 import { startDesktopHost } from './host-desktop.js';
 import { startServerHost } from './host-server.js';
 import { outputFolder } from './paths.js';
@@ -105,16 +105,17 @@ export class Editor {
   async hover(text: string): Promise<string> {
     const box = await this.boxOf(text);
     const hover = this.page.locator('.monaco-hover:not(.hidden):has(.hover-contents)').first();
-    for (let tries = 0; ; tries++) {
-      await this.page.mouse.move(box.left - 40, box.top + 120);
+    for (let tries = 0; tries < 3; tries++) {
+      await this.page.mouse.move(5, viewport.height - 5);
+      await hover.waitFor({ state: 'hidden' });
       await this.page.mouse.move(box.left + box.width / 2, box.top + box.height / 2, { steps: 4 });
       const seen = await hover.waitFor({ timeout: 5_000 }).then(
         () => true,
         () => false,
       );
       if (seen) return (await hover.innerText()).replaceAll('\u00a0', ' ');
-      if (tries === 2) throw new Error(`Nothing appears over '${text}'.`);
     }
+    throw new Error(`Nothing appears over '${text}'.`);
   }
 
   /** Clicks on the first place where the active editor shows `text`. */
@@ -126,6 +127,25 @@ export class Editor {
   /** Takes a row of the list that asks. */
   async choose(label: string): Promise<void> {
     await this.page.locator('.quick-input-list .monaco-list-row', { hasText: label }).first().click();
+  }
+
+  /** Takes a fix of the problem at the cursor from the light bulb's menu, by a part of its title. */
+  async fix(title: string): Promise<void> {
+    await this.page
+      .locator('.editor-group-container.active .lightBulbWidget, .codicon-gutter-lightbulb')
+      .first()
+      .click();
+    await this.page.locator('.action-widget .monaco-list-row.action', { hasText: title }).first().click();
+  }
+
+  /** The labels that completion offers. */
+  suggestions(): Promise<string[]> {
+    return this.page.locator('.suggest-widget.visible .monaco-list-row .label-name').allInnerTexts();
+  }
+
+  /** Where the status bar says that the cursor is. */
+  cursor(): Promise<string> {
+    return this.page.locator('[id="status.editor.selection"]').innerText();
   }
 
   /** Presses a button of the question that stands before everything else. */

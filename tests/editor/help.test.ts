@@ -1,0 +1,71 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { corner } from './harness/booths.js';
+import { type Editor, openEditor } from './harness/editor.js';
+
+const soon = { timeout: 15_000 };
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await openEditor('help', { 'corner.booth': corner });
+  await editor.open('corner.booth');
+});
+
+afterAll(() => editor.close());
+
+test('the hover over a walkway tells its clear width and where it comes from', async () => {
+  const hover = await editor.hover('Behind');
+  expect(hover).toContain('Behind, walkway');
+  expect(hover).toContain('Clear width 43 in');
+  await editor.screenshot('hover-over-a-walkway');
+});
+
+test('the hover over an operator tells predicted and measured dimensions', async () => {
+  const hover = await editor.hover('Noor');
+  expect(hover).toMatch(/Stature\s+63 in\s+measured/i);
+  expect(hover).toMatch(/popliteal height\s+\d+( \d+\/\d+)? in/i);
+  await editor.screenshot('hover-over-an-operator');
+});
+
+test('the hover over a property tells what it means', async () => {
+  expect(await editor.hover('foot-ring')).toContain('foot-ring:');
+});
+
+test('a quick fix from the light bulb puts a length right', async () => {
+  const line = corner.split('\n').findIndex((text) => text.startsWith('desk Table')) + 1;
+  await editor.goTo(line, 'desk Table { width 60in'.length + 1);
+  await editor.press('Backspace');
+  await editor.press('Backspace');
+  await expect.poll(errors, soon).toContain('60');
+  await editor.fix('60in');
+  await expect.poll(async () => (await editor.lines())[line - 1]?.text, soon).toContain('{ width 60in  depth');
+  await expect.poll(errors, soon).toEqual([]);
+});
+
+test('completion offers the properties that a desk lacks', async () => {
+  const line = corner.split('\n').findIndex((text) => text.startsWith('desk Table')) + 1;
+  await editor.goTo(line, corner.split('\n')[line - 1]!.lastIndexOf('}') + 1);
+  await editor.type('to');
+  await editor.press('Control+Space');
+  await expect.poll(() => editor.suggestions(), soon).toContain('top');
+  await editor.screenshot('completion');
+  expect(await editor.suggestions()).not.toContain('width');
+  await editor.press('Enter');
+  await expect.poll(async () => (await editor.lines())[line - 1]?.text, soon).toContain('height 40in top ');
+  await editor.press('Escape');
+});
+
+test('going to the definition of a name ends at its declaration', async () => {
+  const line = corner.split('\n').findIndex((text) => text.startsWith('workstation')) + 1;
+  await editor.goTo(line, 'workstation Sound { desk T'.length);
+  await editor.press('F12');
+  await expect.poll(() => editor.cursor(), soon).toContain('Ln 4, Col 6');
+});
+
+test('the logs of the extension host tell of no error', () => {
+  expect(editor.logErrors()).toEqual([]);
+});
+
+/** The words under error squiggles. */
+async function errors(): Promise<string[]> {
+  return (await editor.squiggles()).filter(({ severity }) => severity === 'error').map(({ text }) => text);
+}
