@@ -34,26 +34,34 @@ export interface AnalysisOptions {
   readonly computation?: Computation;
 }
 
+/** A file by its place, or a text that stands in for it. */
+export type FileOrText = URI | { readonly uri: URI; readonly text: string };
+
 /**
- * Reads, checks and assesses one booth file and what it imports. Throws if the file itself cannot be read; faults in it, and imports that
- * cannot be read, are diagnostics.
+ * Reads, checks and assesses one booth file and what it imports. Fails if the file itself cannot be read; faults in it, and
+ * imports that cannot be read, are diagnostics.
  */
-export async function analyse(
-  file: URI | { readonly uri: URI; readonly text: string },
-  options: AnalysisOptions,
-): Promise<Analysis> {
+export function analyse(file: FileOrText, options: AnalysisOptions): Promise<Analysis> {
+  return createAnalyser(options)(file);
+}
+
+/** As `analyse`, for several files one after another: what they import is read once. */
+export function createAnalyser(options: AnalysisOptions): (file: FileOrText) => Promise<Analysis> {
   const { shared, booth: services } = createBoothServices({
     fileSystemProvider: () => options.fileSystem,
     computation: options.computation,
   });
   const { LangiumDocuments, LangiumDocumentFactory, DocumentBuilder } = shared.workspace;
-  let document: LangiumDocument;
-  if ('text' in file) {
-    document = LangiumDocumentFactory.fromString(file.text, file.uri);
-    LangiumDocuments.addDocument(document);
-  } else document = await LangiumDocuments.getOrCreateDocument(file);
-  await DocumentBuilder.build([document], { validation: true });
-  return analysisOf(document, services);
+  return async (file) => {
+    let document: LangiumDocument;
+    if ('text' in file) {
+      if (LangiumDocuments.hasDocument(file.uri)) LangiumDocuments.deleteDocument(file.uri);
+      document = LangiumDocumentFactory.fromString(file.text, file.uri);
+      LangiumDocuments.addDocument(document);
+    } else document = await LangiumDocuments.getOrCreateDocument(file);
+    await DocumentBuilder.build([document], { validation: true });
+    return analysisOf(document, services);
+  };
 }
 
 /** The analysis of a document that is built and validated. */

@@ -1,4 +1,12 @@
-export { analyse, analysisOf, type Analysis, type AnalysisOptions, type FileDiagnostic } from './analyse.js';
+export {
+  analyse,
+  analysisOf,
+  createAnalyser,
+  type Analysis,
+  type AnalysisOptions,
+  type FileDiagnostic,
+  type FileOrText,
+} from './analyse.js';
 export { createBoothServices, type BoothContext, type BoothServices, type Computation } from './services.js';
 export { isBooth, readBooth } from './reading/reader.js';
 export { issueCodes, type IssueCode } from './validation/issue.js';
