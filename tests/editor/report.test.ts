@@ -1,16 +1,18 @@
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { corner } from './harness/booths.js';
 import { type Editor, openEditor } from './harness/editor.js';
-import { root } from './harness/paths.js';
 
 const soon = { timeout: 15_000 };
-const booth = readFileSync(path.join(root, 'examples/larkfield-hall-first-plan.booth'), 'utf8');
 const others = '<p>Notes of somebody else.</p>\n';
 let editor: Editor;
 
 beforeAll(async () => {
-  editor = await openEditor('report', { 'hall.booth': booth, 'notes.html': others });
+  editor = await openEditor('report', {
+    'hall.booth': corner,
+    'notes.html': others,
+    'broken.booth': 'desk Left { width 60 }\n',
+  });
   await editor.open('hall.booth');
 });
 
@@ -22,7 +24,7 @@ test('the report command writes a page beside the booth file and shows it', asyn
   await expect
     .poll(() => editor.read('hall-fit-report.html'), soon)
     .toContain('<meta name="generator" content="Boothwright');
-  await expect.poll(() => editor.webviewText(), soon).toContain('Larkfield Hall');
+  await expect.poll(() => editor.webviewText(), soon).toContain('Back corner');
   expect(editor.read('hall-fit-report.html')).toContain('Noor');
   await editor.screenshot('shown');
 });
@@ -44,6 +46,24 @@ test('a page that Boothwright did not write stays, unless the person says so', a
   await editor.screenshot('not-ours');
   await editor.answer('Cancel');
   expect(editor.read('notes.html')).toBe(others);
+});
+
+test('a file with errors is reported as it was before them, if the person says so', async () => {
+  await editor.goTo(4, 'desk Table { width 60in'.length + 1);
+  await editor.press('Backspace');
+  await editor.press('Backspace');
+  await expect.poll(() => editor.squiggles(), soon).toContainEqual({ severity: 'error', text: '60' });
+  await editor.run('Boothwright: Write fit report…');
+  await editor.page.locator('.monaco-dialog-box', { hasText: 'This file has errors' }).waitFor();
+  await editor.screenshot('stale');
+  await editor.answer('Cancel');
+});
+
+test('a file that was never readable is not reported', async () => {
+  await editor.open('broken.booth');
+  await expect.poll(() => editor.squiggles(), soon).toContainEqual({ severity: 'error', text: '60' });
+  await editor.run('Boothwright: Write fit report…');
+  await expect.poll(() => editor.notifications(), soon).toContainEqual(expect.stringContaining('cannot be read yet'));
 });
 
 test('the logs of the extension host tell of no error', () => {

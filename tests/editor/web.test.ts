@@ -7,7 +7,11 @@ let editor: Editor;
 /** The same extension in the browser's own extension host, its language server in a worker. */
 beforeAll(async () => {
   const inTheBrowser = { 'remote.extensionKind': { 'boothwright.boothwright': ['web'] } };
-  editor = await openEditor('web', { 'hall.booth': 'desk Left { width 60 depth 27in }\n' }, inTheBrowser);
+  const files = {
+    'hall.booth': 'import "furniture.booth"\nworkstation Sound { desk Left }\ndesk Right { width 60 depth 27in }\n',
+    'furniture.booth': '\n\ndesk Left { width 60in depth 27in height 40in }\n',
+  };
+  editor = await openEditor('web', files, inTheBrowser);
   await editor.open('hall.booth');
 });
 
@@ -16,6 +20,14 @@ afterAll(() => editor.close());
 test('the language server answers from a worker', async () => {
   await expect.poll(() => editor.squiggles(), soon).toContainEqual({ severity: 'error', text: '60' });
   await editor.screenshot('a-number-without-a-unit');
+});
+
+test('a name leads to the file that it is imported from', async () => {
+  expect((await editor.squiggles()).filter(({ severity }) => severity === 'error')).toHaveLength(1);
+  await editor.goTo(2, 'workstation Sound { desk L'.length);
+  await editor.press('F12');
+  await editor.page.locator('.tab.active', { hasText: 'furniture.booth' }).waitFor();
+  await expect.poll(() => editor.cursor(), soon).toContain('Ln 3, Col 6');
 });
 
 test('the extension does not run on the server', () => {
