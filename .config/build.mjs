@@ -1,11 +1,10 @@
 // Bundles the extension, the language server and the command line.
 //   node .config/build.mjs [--production] [--watch] [--extension-only]
-import { existsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import esbuild from 'esbuild';
 
-const root = path.resolve(import.meta.dirname ?? path.dirname(new URL(import.meta.url).pathname), '..');
+const root = path.resolve(import.meta.dirname, '..');
 const production = process.argv.includes('--production');
 const watch = process.argv.includes('--watch');
 const extensionOnly = process.argv.includes('--extension-only');
@@ -43,17 +42,13 @@ const bundles = [
 ];
 
 const wanted = bundles.filter(({ out }) => !extensionOnly || out.startsWith('packages/extension/'));
-const present = wanted.filter(({ entry }) => existsSync(path.join(root, entry)));
-for (const { entry } of wanted.filter((bundle) => !present.includes(bundle)))
-  console.warn(`Not built: ${entry} does not exist yet.`);
-
 if (production) {
   const folders = new Set(wanted.map(({ out }) => path.join(root, path.dirname(out))));
   await Promise.all([...folders].map((folder) => rm(folder, { recursive: true, force: true })));
 }
 
 const contexts = await Promise.all(
-  present.map(({ entry, out, ...options }) =>
+  wanted.map(({ entry, out, ...options }) =>
     esbuild.context({
       ...options,
       absWorkingDir: root,

@@ -1,9 +1,8 @@
 import { builtinModules } from 'node:module';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import tseslint from 'typescript-eslint';
 
-const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
+const root = path.resolve(import.meta.dirname, '..');
 const packages = ['fit', 'report', 'language', 'cli', 'extension'];
 const tests = ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.ts'];
 

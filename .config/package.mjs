@@ -4,9 +4,8 @@ import { spawnSync } from 'node:child_process';
 import { statSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 
-const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
+const root = path.resolve(import.meta.dirname, '..');
 const out = path.resolve(process.argv[2] ?? path.join(root, 'boothwright.vsix'));
 const limit = 1.5e6;
 const vsce = path.join(path.dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce');

@@ -2,9 +2,8 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 
-const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
+const root = path.resolve(import.meta.dirname, '..');
 const example = 'examples/larkfield-hall-first-plan.booth';
 const report = 'dist/larkfield-hall-first-plan.html';
 const foundThings = 1;

@@ -1,8 +1,9 @@
+import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
 /** Everything but the editor suite, which needs an editor: see vitest.editor.config.ts. */
 export default defineConfig({
-  root: new URL('..', import.meta.url).pathname,
+  root: path.resolve(import.meta.dirname, '..'),
   test: {
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/editor/**', '**/node_modules/**', '**/dist/**'],
