@@ -1,18 +1,8 @@
 import type { Missing, Remedy } from '../../assessment.js';
-import type { PlanPoint } from '../../booth.js';
 import { typeLength } from '../../format.js';
 import type { Scene } from '../../scene/scene.js';
-import {
-  crossing,
-  crowdObstacles,
-  eyePlace,
-  floorAt,
-  partOfStage,
-  rackObstacles,
-  screenObstacles,
-  stageTargets,
-  type Obstacle,
-} from '../../scene/sight.js';
+import { eyePlace, partOfStage } from '../../scene/sight.js';
+import { stageLines, type StageLine, type StageLines } from '../../scene/stage-lines.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { eyesAt, lacksEyes, shareOfEyes, type Eyes } from '../../scene/viewing.js';
 import { missing, type Station } from '../../stations/station.js';
@@ -95,45 +85,21 @@ function lacksOf(scene: Scene, station: Station): Missing | undefined {
       );
 }
 
-/** A line of sight to one point of the stage over one obstacle: seen from `eye`, it meets the edge at `height`. */
-interface Line {
-  readonly obstacle: Obstacle;
-  readonly target: PlanPoint;
-  /** Where on the way the obstacle stands, 0 at the eye, 1 at the stage. */
-  readonly at: number;
-}
-
 function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
-  const place = eyePlace(scene, eyes.station)!;
-  const floor = floorAt(scene, place);
-  const stage = scene.booth.room!.stage!.height!.value;
-  const targets = stageTargets(scene, place);
-  const obstacles = [...screenObstacles(scene), ...rackObstacles(scene), ...crowdObstacles(scene)];
-  const lines = targets.flatMap((target) =>
-    obstacles.flatMap((obstacle): Line[] => {
-      const at = crossing(place, target, obstacle.line);
-      return at === undefined ? [] : [{ obstacle, target, at }];
-    }),
-  );
-  const ownDesk = (obstacle: Obstacle, desk: number) => (obstacle.owner === eyes.station ? desk : deskOf(obstacle));
-  const above = (line: Line, eye: number, desk: number) => {
-    const z = eye + floor;
-    const top = line.obstacle.top + (line.obstacle.onDesk ? ownDesk(line.obstacle, desk) : 0);
-    return z + (top - z) / line.at - stage;
-  };
-  const worst = (eye: number, desk: number) => lines.reduce((most, line) => Math.max(most, above(line, eye, desk)), 0);
-  const measured = worst(eyes.eye, eyes.desk);
-  const decides = lines.find((line) => above(line, eyes.eye, eyes.desk) === measured);
+  const sight = stageLines(scene, eyes.station)!;
+  const { targets, lines } = sight;
+  const measured = sight.highest(eyes.eye, eyes.desk);
+  const decides = lines.find((line) => sight.above(line, eyes.eye, eyes.desk) === measured);
   const key = JSON.stringify([
-    floor,
-    stage,
-    lines.map((l) => [l.at, l.obstacle.top, l.obstacle.onDesk, ownDesk(l.obstacle, -1)]),
+    sight.floor,
+    sight.stage,
+    lines.map(({ at, obstacle }) => [at, obstacle.top, obstacle.onDesk, sight.top(obstacle, -1) - obstacle.top]),
   ]);
-  const share = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= TOLERANCE, `floor ${key}`);
-  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => worst(eye, desk) <= WAIST + TOLERANCE, `waist ${key}`);
+  const share = shareOfEyes(eyes, (eye, desk) => sight.highest(eye, desk) <= TOLERANCE, `floor ${key}`);
+  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => sight.highest(eye, desk) <= WAIST + TOLERANCE, `waist ${key}`);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? WAIST : 0;
-  const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, place, floor, stage);
+  const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, sight);
   const who = `${eyes.person.name} ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
   const sees = eyes.person.kind === 'crowd' ? 'see' : 'sees';
   return {
@@ -161,33 +127,24 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   };
 }
 
-/** Another station’s screen stands on its own desk, at the greatest height that desk has. */
-function deskOf(obstacle: Obstacle): Millimetres {
-  return obstacle.owner?.desk?.height?.value.max ?? 0;
-}
-
 function remediesOf(
   scene: Scene,
   eyes: Eyes,
-  line: Line,
-  place: PlanPoint,
-  floor: Millimetres,
-  stage: Millimetres,
+  { obstacle, at }: StageLine,
+  { floor, stage, top }: StageLines,
 ): Remedy[] {
-  const { obstacle, at } = line;
   const z = eyes.eye + floor;
-  const desk = obstacle.onDesk ? (obstacle.owner === eyes.station ? eyes.desk : deskOf(obstacle)) : 0;
   const allowed = z + (stage - z) * at;
-  const lower = obstacle.top + desk - allowed;
+  const lower = top(obstacle, eyes.desk) - allowed;
   const given = obstacle.view?.use.height?.distance;
   if (given) {
     const value = given.value - lower - 3;
     const text = typeLength(value, scene.booth.show);
-    const aside = obstacle.view!.size.width;
+    const aside = obstacle.view.size.width;
     return [
       {
         title:
-          value > 0 || obstacle.view!.use.height!.line !== 'bottom'
+          value > 0 || obstacle.view.use.height.line !== 'bottom'
             ? `Lower ${obstacle.what} by ${scene.length(lower)}, or move it ${scene.length(aside)} aside, out of the line`
             : `Move ${obstacle.what} ${scene.length(aside)} aside, out of the line, or use a smaller screen`,
         changes: value > 0 && given.origin ? [{ origin: given.origin, text }] : [],
