@@ -20,6 +20,8 @@ export interface ClearWidth {
   readonly inTheWay?: string;
   /** The shortest way across, people and things in the way aside; absent where the sides touch. */
   readonly across?: Gap;
+  /** The two outlines between which `clear` is measured, what sticks out of a side left aside. */
+  readonly outlines: readonly [Polygon, Polygon];
 }
 
 /** Something that bounds a walkway. */
@@ -39,6 +41,8 @@ export interface Narrowing {
   readonly outline: Polygon;
   /** What it leaves beside it, on its wider side. */
   readonly left: Millimetres;
+  /** The side of the walkway to which that is left. */
+  readonly opposite: Polygon;
 }
 
 /** Where a walkway is narrowest; or the landmark or piece that the plan does not place. */
@@ -46,18 +50,26 @@ export function clearWidth(scene: Scene, walkway: Walkway): ClearWidth | { reado
   const sides = sidesOf(scene, walkway);
   if (!sides || 'unplaced' in sides) return sides;
   const narrowest = narrowestOf(sides);
-  const standing = narrowings(scene, walkway).map(({ what, left }) => ({ what, clear: left }));
+  const standing = narrowings(scene, walkway).map(({ what, left, outline, opposite }) => ({
+    what,
+    clear: left,
+    outlines: [opposite, outline] as const,
+  }));
   const head = profileOf(scene).headroom.value;
   const projecting = (walkway.projections ?? [])
     .filter(({ height }) => (height?.value ?? 0) < head)
-    .map(({ reach }) => ({ what: 'what sticks out', clear: Math.max(0, narrowest.clear - (reach?.value ?? 0)) }));
-  const least = [...standing, ...projecting].reduce<{ what?: string; clear: Millimetres }>(
+    .map(({ reach }) => ({
+      what: 'what sticks out',
+      clear: Math.max(0, narrowest.clear - (reach?.value ?? 0)),
+      outlines: narrowest.outlines,
+    }));
+  const least = [...standing, ...projecting].reduce<Pick<ClearWidth, 'clear' | 'outlines'> & { what?: string }>(
     (tightest, one) => (one.clear < tightest.clear ? one : tightest),
-    { clear: narrowest.clear },
+    narrowest,
   );
   if (least.what === undefined) return narrowest;
   const projection = narrowest.projection + narrowest.clear - least.clear;
-  return { ...narrowest, projection, clear: least.clear, inTheWay: least.what };
+  return { ...narrowest, projection, clear: least.clear, inTheWay: least.what, outlines: least.outlines };
 }
 
 /** Columns, wheelchair spaces and loose racks between the sides; each leaves the wider of the two gaps beside it. */
@@ -77,10 +89,16 @@ export function narrowings(scene: Scene, walkway: Walkway): readonly Narrowing[]
     return outline ? [{ what: `the wheelchair space ${space.name}`, outline }] : [];
   });
   return [...pieces, ...spaces].flatMap(({ what, outline }) => {
-    const near = Math.min(...first.map((one) => distance(one.outline, outline)));
-    const far = Math.min(...second.map((one) => distance(one.outline, outline)));
-    return near < clear && far < clear ? [{ what, outline, left: Math.max(near, far) }] : [];
+    const [near, far] = [nearestOf(first, outline), nearestOf(second, outline)];
+    if (near.distance >= clear || far.distance >= clear) return [];
+    const wider = near.distance > far.distance ? near : far;
+    return [{ what, outline, left: wider.distance, opposite: wider.outline }];
   });
+}
+
+function nearestOf(side: readonly Obstacle[], to: Polygon): { distance: Millimetres; outline: Polygon } {
+  const each = side.map(({ outline }) => ({ outline, distance: distance(outline, to) }));
+  return each.reduce((least, one) => (one.distance < least.distance ? one : least));
 }
 
 interface Sides {
@@ -107,9 +125,11 @@ function measure(a: Obstacle, b: Obstacle): ClearWidth {
   const from = across?.distance ?? 0;
   const people = distance(a.outline, b.outline);
   const screens = [
-    ...a.screens.map(({ what, outline }) => ({ what, clear: distance(outline, b.outline) })),
-    ...b.screens.map(({ what, outline }) => ({ what, clear: distance(a.outline, outline) })),
-  ].filter(({ clear }) => clear < people - 1e-6);
+    ...a.screens.map(({ what, outline }) => ({ what, outlines: [outline, b.outline] as const })),
+    ...b.screens.map(({ what, outline }) => ({ what, outlines: [a.outline, outline] as const })),
+  ]
+    .map(({ what, outlines }) => ({ what, outlines, clear: distance(...outlines) }))
+    .filter(({ clear }) => clear < people - 1e-6);
   const nearest = screens.sort((one, other) => one.clear - other.clear)[0];
   const clear = nearest?.clear ?? people;
   return {
@@ -120,6 +140,7 @@ function measure(a: Obstacle, b: Obstacle): ClearWidth {
     between: [a.what, b.what],
     ...(nearest && { inTheWay: nearest.what }),
     ...(across && { across }),
+    outlines: nearest?.outlines ?? [a.outline, b.outline],
   };
 }
 
