@@ -2,7 +2,7 @@ import type { Remedy } from '../assessment.js';
 import type { Posture } from '../booth.js';
 import { listOf, typeLength } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
-import { marginIn, valueOf } from '../stations/demand.js';
+import { marginIn, valueOf, type Demand } from '../stations/demand.js';
 import { settingOf } from '../stations/rules.js';
 import { sharesOf } from '../stations/shares.js';
 import type { Person, Station } from '../stations/station.js';
@@ -21,6 +21,7 @@ export function remediesFor(
   person: Person,
   rule: StationRule,
 ): readonly Remedy[] {
+  if (rule.demands.some((demand) => demand.settled && !isMet(demand, person))) return [];
   const remedies = choicesFor(scene, station, posture, rule).flatMap((choice) => {
     const own = choice.places.find(
       (place) => place.person === person && place.posture === posture && place.station === station,
@@ -28,6 +29,11 @@ export function remediesFor(
     return own ? remediesOf(scene, choice, own, rule.check) : [];
   });
   return remedies.sort((a, b) => Number(b.safe) - Number(a.safe));
+}
+
+/** Whether a demand that no height changes is met by the person's mean body. */
+function isMet({ form, preferred }: Demand, person: Person): boolean {
+  return marginIn(preferred, valueOf(form, person.dimensions, 0, 0)) >= -TOLERANCE;
 }
 
 /** The numbers of the file that the rule's quantity depends on. */

@@ -5,8 +5,12 @@ import { screenDistance } from './screen/screen-distance.js';
 import { screenHeight } from './screen/screen-height.js';
 import { screenTurn } from './screen/screen-turn.js';
 import { feetSupported } from './seat/feet-supported.js';
+import { kneeRoom } from './seat/knee-room.js';
+import { seatDepth } from './seat/seat-depth.js';
 import { seatNotLow } from './seat/seat-not-low.js';
+import { seatWidth } from './seat/seat-width.js';
 import { seatedElbow } from './seat/seated-elbow.js';
+import { stoolDrop } from './seat/stool-drop.js';
 import { thighRoom } from './seat/thigh-room.js';
 import { seeOver } from './sight/see-over.js';
 import { seenPast } from './sight/seen-past.js';
@@ -23,8 +27,12 @@ export const checks: readonly Check[] = [
   screenHeight,
   screenTurn,
   feetSupported,
+  kneeRoom,
+  seatDepth,
   seatNotLow,
+  seatWidth,
   seatedElbow,
+  stoolDrop,
   thighRoom,
   seeOver,
   seenPast,

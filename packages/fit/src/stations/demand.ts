@@ -24,6 +24,13 @@ export interface Demand {
   readonly form: LinearForm;
   readonly preferred: Band;
   readonly outer: Band;
+  /** No height changes it: the choice of a seat or the place of a rack decides. Heights are chosen as if it were met. */
+  readonly settled?: boolean;
+}
+
+/** A demand on a value that the file says, whoever works there. */
+export function demandOn(value: Millimetres, band: Band): Demand {
+  return { form: { seat: 0, desk: 0, body: {}, constant: value }, preferred: band, outer: band, settled: true };
 }
 
 export type Level = 'preferred' | 'outer';

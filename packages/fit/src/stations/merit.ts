@@ -17,9 +17,10 @@ export interface Merit {
 const AMPLE = 2.5;
 const SMALLEST_SPREAD: Millimetres = 3;
 
-/** Merit of any heights for one person. The smallest margin is concave in S and D, so narrowing brackets finds the best. */
+/** Merit of any heights for one person, by the demands that heights can meet. The smallest margin is concave in S and D, so narrowing brackets finds the best. */
 export function meritFor(rules: readonly Rule[], person: Person): (heights: Heights) => Merit {
-  const demands = rules.flatMap((rule) => rule.demands).map((demand) => prepare(demand, person));
+  const open = rules.flatMap((rule) => rule.demands).filter(({ settled }) => !settled);
+  const demands = open.map((demand) => prepare(demand, person));
   const margin = (seat: number, desk: number) => least(demands, (d) => marginOf(d, seat, desk));
   const ease = (seat: number, desk: number) =>
     least(demands, (d) => Math.min(AMPLE, marginOf(d, seat, desk) / d.spread));

@@ -1,7 +1,7 @@
 import type { Missing } from '../assessment.js';
 import type { Body } from '../bodies/body.js';
 import type { People } from '../bodies/people.js';
-import type { Booth, Desk, Origin, Posture, Seat, Workstation } from '../booth.js';
+import type { Booth, Desk, Hanging, Origin, Posture, Seat, Workstation } from '../booth.js';
 import type { Millimetres, Range, Share } from '../units.js';
 import type { Dimensions } from './demand.js';
 
@@ -57,9 +57,14 @@ export function lacksDeskHeight(station: Station): Missing | undefined {
   return undefined;
 }
 
-export function lacksSeatHeight(station: Station): Missing | undefined {
+export function lacksSeat(station: Station): Missing | undefined {
   const { workstation, seat } = station;
-  if (!seat) return missing('stool', `workstation ${station.name}`, 'stool Tall', workstation.origin);
+  return seat ? undefined : missing('stool', `workstation ${station.name}`, 'stool Tall', workstation.origin);
+}
+
+export function lacksSeatHeight(station: Station): Missing | undefined {
+  const { seat } = station;
+  if (!seat) return lacksSeat(station);
   if (!seat.seat) return missing('seat', `${seat.kind} ${seat.name}`, 'seat 28in..32in', seat.origin);
   return undefined;
 }
@@ -85,14 +90,22 @@ export function placeAlong(station: Station): Millimetres {
   return station.workstation.at?.value ?? (station.desk?.width?.value ?? 0) / 2;
 }
 
+/** The drop of what hangs there, if the file does not say it. */
+export function lacksDrop(desk: Desk, from: Millimetres, to: Millimetres): Missing | undefined {
+  const piece = hangingBetween(desk, from, to).find(({ drop }) => !drop);
+  return piece && missing('drop', `the ${piece.kind} of desk ${desk.name}`, 'drop 4in', piece.origin);
+}
+
 /** What the top and whatever hangs below it take between two depths from the near edge. */
 export function thicknessBetween(desk: Desk, from: Millimetres, to: Millimetres): Millimetres {
-  const hanging = desk.hanging
-    .filter((piece) => {
-      const near = piece.fromEdge.value;
-      const far = piece.depth ? near + piece.depth.value : Infinity;
-      return near < to - 1 && far > from + 1;
-    })
-    .map((piece) => piece.drop?.value ?? 0);
-  return desk.top.value + Math.max(0, ...hanging);
+  const drops = hangingBetween(desk, from, to).map(({ drop }) => drop?.value ?? 0);
+  return desk.top.value + Math.max(0, ...drops);
+}
+
+function hangingBetween(desk: Desk, from: Millimetres, to: Millimetres): readonly Hanging[] {
+  return desk.hanging.filter((piece) => {
+    const near = piece.fromEdge.value;
+    const far = piece.depth ? near + piece.depth.value : Infinity;
+    return near < to - 1 && far > from + 1;
+  });
 }

@@ -118,6 +118,14 @@ describe('thigh-room: U − S − T, preferred at least 15, outer at least 0; an
     expect(noSeat).toMatchObject({ verdict: 'unknown', missing: { property: 'seat', of: 'chair Low' } });
   });
 
+  it('asks how far a tray hangs down', () => {
+    const { drop: _, ...piece } = tray(1, 0).hanging[0]!;
+    expect(judge({ desk: 700, seat: 425, parts: { hanging: [piece] } })).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'drop', of: 'the tray of desk Left' },
+    });
+  });
+
   it('a thicker top takes from the room', () => {
     expect(judge({ desk: 660, seat: 425, thigh: 180 }).verdict).toBe('pass');
     expect(judge({ desk: 660, seat: 425, thigh: 180, parts: { top: byDefault(60) } }).verdict).toBe('fail');

@@ -1,6 +1,6 @@
 import { possessive } from '../../format.js';
 import { atLeast } from '../../stations/demand.js';
-import { lacksDeskHeight, lacksSeatHeight, THIGH_DEPTH, thicknessBetween } from '../../stations/station.js';
+import { lacksDeskHeight, lacksDrop, lacksSeatHeight, THIGH_DEPTH, thicknessBetween } from '../../stations/station.js';
 import type { Check } from '../check.js';
 
 const AT_A_DESK = 7 * 25.4;
@@ -45,7 +45,8 @@ workstation Sound { desk Left  stool Tall  operators Noor }
   rule: {
     posture: 'sit',
     order: 30,
-    lacks: (station) => lacksSeatHeight(station) ?? lacksDeskHeight(station),
+    lacks: (station) =>
+      lacksSeatHeight(station) ?? lacksDeskHeight(station) ?? lacksDrop(station.desk!, 0, THIGH_DEPTH),
     demands(station) {
       const thickness = thicknessBetween(station.desk!, 0, THIGH_DEPTH);
       const least = station.seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Seat } from '../../booth.js';
+import {
+  aBooth,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  given,
+  nowhere,
+  ringBelow,
+} from '../../testing/booths.js';
+import { findingOf, wholeBody } from '../../testing/findings.js';
+import { assess } from '../../assess/assess.js';
+
+function seated(hips: number, width: number, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    operators: [aMeasuredOperator('Noor', wholeBody({ hipBreadthSitting: hips }))],
+    desks: [aDesk('Left', 1000)],
+    seats: [aSeat('Tall', [650, 800], { ...ringBelow(400), width: given(width) })],
+    workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])],
+    ...parts,
+  });
+}
+
+const judge = (...place: Parameters<typeof seated>) => findingOf(seated(...place), 'seat-width');
+
+describe('seat-width: width − hip breadth, preferred at least 10, outer at least 0; and width at least 400', () => {
+  it.each([
+    ['10 mm for clothing', 420, 430, 'pass', 10],
+    ['1 mm is allowed', 420, 429, 'pass', 9],
+    ['2 mm is not', 420, 428, 'marginal', 8],
+    ['as wide as the hips', 420, 420, 'marginal', 0],
+    ['1 mm is allowed there too', 420, 419, 'marginal', -1],
+    ['narrower than the hips', 420, 418, 'fail', -2],
+    ['400 mm for anyone (CCOHS)', 330, 400, 'pass', 400],
+    ['1 mm is allowed of that', 330, 399, 'pass', 399],
+    ['less than 400 mm', 330, 398, 'fail', 398],
+  ])('%s', (_, hips, width, verdict, measured) => {
+    expect(judge(hips, width)).toMatchObject({ verdict, measured });
+  });
+
+  it.each([
+    // ANSI/HFS 100-1988: 462 mm at least; SS 514: 480; ANSI/HFES 100-2007, from memory: 450. The widest hips of a reference
+    // table, the 95th percentile woman of 1962 (434 mm), fit all three.
+    ['ANSI/HFS 100-1988', 462],
+    ['SS 514', 480],
+    ['ANSI/HFES 100-2007', 450],
+  ])('%s: %d mm takes hips of 434 mm', (_, width) => {
+    expect(judge(434, width).verdict).toBe('pass');
+  });
+
+  it('a 305 mm bar stool is too narrow (Panero & Zelnik 5.1 seats it shoulder to shoulder)', () => {
+    expect(judge(360, 305).verdict).toBe('fail');
+  });
+
+  it('names the width that would do, in the steps that people buy', () => {
+    const finding = judge(430, 420, { show: 'in' });
+    expect(finding.message).toContain('3/8 in narrower than Noor’s hips');
+    expect(finding.message).toContain('a seat at least 17 1/2 in wide would do');
+    expect(judge(430, 17.5 * 25.4).verdict).toBe('pass');
+    expect(judge(430, 435).message).toContain('only 5 mm wider than Noor’s hips');
+    expect(judge(330, 350).message).toContain('350 mm wide; 400 mm is the least for anyone');
+  });
+
+  it('of a body that is not measured, the message names the hips', () => {
+    const finding = judge(1, 410, { operators: [anOperator('Noor', { stature: 1630 }, 'female')] });
+    expect(finding.verdict).toBe('marginal');
+    expect(finding.message).toContain('Measure Noor’s sitting hip breadth');
+  });
+
+  it('asks for the width, needs no height, and leaves the joint share alone when it is not said', () => {
+    const { width: _, ...plain } = aSeat('Tall', [650, 800], ringBelow(400));
+    const unsaid = seated(420, 1, { seats: [plain] });
+    expect(findingOf(unsaid, 'seat-width')).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'seat-width', of: 'stool Tall' },
+    });
+    expect(assess(unsaid).workstations[0]!.served[0]!.share).toBe(1);
+    const seats: Seat[] = [{ kind: 'chair', name: 'Tall', origin: nowhere, width: given(450) }];
+    expect(judge(420, 1, { seats }).verdict).toBe('pass');
+  });
+});

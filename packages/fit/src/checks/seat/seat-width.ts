@@ -1,0 +1,78 @@
+import type { Missing } from '../../assessment.js';
+import type { Seat } from '../../booth.js';
+import { buyingStep, possessive } from '../../format.js';
+import { atLeast, demandOn } from '../../stations/demand.js';
+import { lacksSeat, missing } from '../../stations/station.js';
+import type { Check } from '../check.js';
+
+const NARROWEST = 400;
+const CLOTHING = 10;
+
+export const seatWidth: Check = {
+  id: 'seat-width',
+  group: 'seat',
+  title: 'Seat width',
+  question: 'Is the seat wide enough for the hips?',
+  computes: 'Width of the seat less sitting hip breadth; and the width itself, against a least width.',
+  limits: 'Preferred: at least 10 mm wider than the hips. Outer: as wide as the hips. And at least 400 mm for anyone.',
+  sources: [
+    {
+      name: 'CCOHS, working in a sitting or standing position',
+      says: 'A seat for sitting and standing by turns: at least 40 cm wide.',
+      read: 'in the source',
+    },
+    {
+      name: 'City University of Hong Kong, Online Anthropometry, Ch2-19',
+      says: 'The seat not much narrower than the hips; clothing adds 10, 25 or 50 mm.',
+      read: 'in the source',
+    },
+  ],
+  strength: 'medium',
+  unit: 'mm',
+  example: {
+    fires: `desk Left { width 60in  depth 27in  height 42in }
+stool Tall { seat 30in  seat-width 14in  foot-ring 15in below seat }
+operator Noor { stature 5'3" }
+workstation Sound { desk Left  stool Tall  operators Noor }
+`,
+    passes: `desk Left { width 60in  depth 27in  height 42in }
+stool Tall { seat 30in  seat-width 19in  foot-ring 15in below seat }
+operator Noor { stature 5'3" }
+workstation Sound { desk Left  stool Tall  operators Noor }
+`,
+  },
+  rule: {
+    posture: 'sit',
+    order: 5,
+    lacks: (station) => lacksSeat(station) ?? lacksSize(station.seat!),
+    demands(station) {
+      const width = station.seat!.width!.value;
+      return [
+        {
+          form: { seat: 0, desk: 0, body: { hipBreadthSitting: -1 }, constant: width },
+          preferred: atLeast(CLOTHING),
+          outer: atLeast(0),
+          settled: true,
+        },
+        demandOn(width, atLeast(NARROWEST)),
+      ];
+    },
+    says({ station, who, demand, value, side, length }) {
+      const { name, width } = station.seat!;
+      if (side === undefined) return `The seat of ${name} is wide enough for ${who}.`;
+      if (demand === 1) {
+        return `The seat of ${name} is ${length(value)} wide; ${length(NARROWEST)} is the least for anyone.`;
+      }
+      const step = buyingStep(station.booth.show);
+      const narrowest = Math.ceil((width!.value - value + CLOTHING) / step) * step;
+      const fits = `a seat at least ${length(narrowest)} wide would do`;
+      return value < 0
+        ? `The seat of ${name} is ${length(-value)} narrower than ${possessive(who)} hips, so its edges press; ${fits}.`
+        : `The seat of ${name} is only ${length(value)} wider than ${possessive(who)} hips: too little for clothing; ${fits}.`;
+    },
+  },
+};
+
+function lacksSize(seat: Seat): Missing | undefined {
+  return seat.width ? undefined : missing('seat-width', `${seat.kind} ${seat.name}`, 'seat-width 17in', seat.origin);
+}
