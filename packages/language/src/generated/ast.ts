@@ -28,11 +28,13 @@ export type BoothKeywordNames =
     | "above"
     | "accept"
     | "across"
+    | "after-turn"
     | "and"
     | "apron"
     | "arm"
     | "aspect"
     | "at"
+    | "at-turn"
     | "back"
     | "back-wall"
     | "balcony"
@@ -80,6 +82,7 @@ export type BoothKeywordNames =
     | "from-edge"
     | "guard"
     | "handrail"
+    | "headroom"
     | "height"
     | "hinge"
     | "hip-breadth"
@@ -102,6 +105,7 @@ export type BoothKeywordNames =
     | "opens"
     | "operator"
     | "operators"
+    | "pinch"
     | "pitch"
     | "pixels"
     | "place"
@@ -110,9 +114,11 @@ export type BoothKeywordNames =
     | "popliteal"
     | "popliteal-height"
     | "posture"
+    | "projection"
     | "rack"
     | "ramp"
     | "rating"
+    | "reach"
     | "reported"
     | "right"
     | "right-wall"
@@ -250,10 +256,10 @@ export function isBlockKind(item: unknown): item is BlockKind {
     return item === 'booth' || item === 'room' || item === 'operator' || item === 'crowd' || item === 'desk' || item === 'stool' || item === 'chair' || item === 'monitor' || item === 'workstation' || item === 'walkway' || item === 'rack' || item === 'skirt' || item === 'platform' || item === 'cable';
 }
 
-export type CheckName = 'seat-depth' | 'seat-width' | 'toe-space' | string;
+export type CheckName = 'reach' | 'seat-depth' | 'seat-width' | 'toe-space' | string;
 
 export function isCheckName(item: unknown): item is CheckName {
-    return item === 'seat-depth' || item === 'seat-width' || item === 'toe-space' || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
+    return item === 'seat-depth' || item === 'seat-width' || item === 'toe-space' || item === 'reach' || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
 }
 
 export type Direction = 'back' | 'down' | 'forward' | 'left' | 'right' | 'up';
@@ -411,10 +417,10 @@ export function isNestedItem(item: unknown): item is NestedItem {
     return reflection.isInstance(item, NestedItem.$type);
 }
 
-export type NestedKind = 'apron' | 'balcony' | 'column' | 'control' | 'door' | 'drawer' | 'legs' | 'ramp' | 'seating' | 'stage' | 'steps' | 'toe-space' | 'tray' | 'watchers' | 'wheelchair-space';
+export type NestedKind = 'apron' | 'balcony' | 'column' | 'control' | 'door' | 'drawer' | 'legs' | 'pinch' | 'projection' | 'ramp' | 'seating' | 'stage' | 'steps' | 'toe-space' | 'tray' | 'watchers' | 'wheelchair-space';
 
 export function isNestedKind(item: unknown): item is NestedKind {
-    return item === 'stage' || item === 'seating' || item === 'balcony' || item === 'door' || item === 'column' || item === 'wheelchair-space' || item === 'watchers' || item === 'tray' || item === 'apron' || item === 'drawer' || item === 'legs' || item === 'toe-space' || item === 'steps' || item === 'ramp' || item === 'control';
+    return item === 'stage' || item === 'seating' || item === 'balcony' || item === 'door' || item === 'column' || item === 'wheelchair-space' || item === 'watchers' || item === 'tray' || item === 'apron' || item === 'drawer' || item === 'legs' || item === 'toe-space' || item === 'steps' || item === 'ramp' || item === 'control' || item === 'pinch' || item === 'projection';
 }
 
 /** What the language does not know, kept so that one message can say so. */
@@ -506,10 +512,10 @@ export function isProperty(item: unknown): item is Property {
     return reflection.isInstance(item, Property.$type);
 }
 
-export type PropertyKey = 'abdominal-depth' | 'abdominal-depth-sitting' | 'arm' | 'aspect' | 'at' | 'base' | 'body' | 'bottom' | 'buttock-knee' | 'buttock-knee-length' | 'buttock-popliteal' | 'buttock-popliteal-length' | 'center' | 'centre' | 'clips' | 'depth' | 'diagonal' | 'drop' | 'edge' | 'first' | 'flame-certificate' | 'foot-length' | 'foot-ring' | 'forearm-breadth' | 'forearm-forearm-breadth' | 'forearm-hand' | 'forearm-hand-length' | 'frame' | 'from-edge' | 'guard' | 'height' | 'hinge' | 'hip-breadth' | 'hip-breadth-sitting' | 'inset' | 'lean' | 'length' | 'limits' | 'occupants' | 'opens' | 'pitch' | 'pixels' | 'plugs' | 'popliteal' | 'popliteal-height' | 'posture' | 'rating' | 'risers' | 'rows' | 'seat' | 'seat-depth' | 'seat-width' | 'seats' | 'serves' | 'setback' | 'shoe' | 'show' | 'sides' | 'sitting-elbow' | 'sitting-elbow-height' | 'sitting-eye' | 'sitting-eye-height' | 'sitting-height' | 'sitting-knee' | 'sitting-knee-height' | 'slope' | 'slump' | 'standing-elbow' | 'standing-elbow-height' | 'standing-eye' | 'standing-eye-height' | 'standing-shoulder' | 'standing-shoulder-height' | 'stature' | 'task' | 'text' | 'thickness' | 'thigh-clearance' | 'thumb-tip-reach' | 'tilt' | 'top' | 'tread' | 'turn' | 'units' | 'weight' | 'width' | 'women' | 'working';
+export type PropertyKey = 'abdominal-depth' | 'abdominal-depth-sitting' | 'after-turn' | 'arm' | 'aspect' | 'at' | 'at-turn' | 'base' | 'body' | 'bottom' | 'buttock-knee' | 'buttock-knee-length' | 'buttock-popliteal' | 'buttock-popliteal-length' | 'center' | 'centre' | 'clips' | 'depth' | 'diagonal' | 'drop' | 'edge' | 'first' | 'flame-certificate' | 'foot-length' | 'foot-ring' | 'forearm-breadth' | 'forearm-forearm-breadth' | 'forearm-hand' | 'forearm-hand-length' | 'frame' | 'from-edge' | 'guard' | 'headroom' | 'height' | 'hinge' | 'hip-breadth' | 'hip-breadth-sitting' | 'inset' | 'lean' | 'length' | 'limits' | 'occupants' | 'opens' | 'pitch' | 'pixels' | 'plugs' | 'popliteal' | 'popliteal-height' | 'posture' | 'rating' | 'reach' | 'risers' | 'rows' | 'seat' | 'seat-depth' | 'seat-width' | 'seats' | 'serves' | 'setback' | 'shoe' | 'show' | 'sides' | 'sitting-elbow' | 'sitting-elbow-height' | 'sitting-eye' | 'sitting-eye-height' | 'sitting-height' | 'sitting-knee' | 'sitting-knee-height' | 'slope' | 'slump' | 'standing-elbow' | 'standing-elbow-height' | 'standing-eye' | 'standing-eye-height' | 'standing-shoulder' | 'standing-shoulder-height' | 'stature' | 'task' | 'text' | 'thickness' | 'thigh-clearance' | 'thumb-tip-reach' | 'tilt' | 'top' | 'tread' | 'turn' | 'units' | 'weight' | 'width' | 'women' | 'working';
 
 export function isPropertyKey(item: unknown): item is PropertyKey {
-    return item === 'show' || item === 'limits' || item === 'shoe' || item === 'slump' || item === 'width' || item === 'depth' || item === 'height' || item === 'length' || item === 'at' || item === 'setback' || item === 'inset' || item === 'thickness' || item === 'drop' || item === 'from-edge' || item === 'edge' || item === 'turn' || item === 'tilt' || item === 'bottom' || item === 'centre' || item === 'center' || item === 'top' || item === 'weight' || item === 'rating' || item === 'arm' || item === 'occupants' || item === 'first' || item === 'pitch' || item === 'rows' || item === 'opens' || item === 'hinge' || item === 'posture' || item === 'body' || item === 'stature' || item === 'standing-eye' || item === 'standing-eye-height' || item === 'standing-shoulder' || item === 'standing-shoulder-height' || item === 'standing-elbow' || item === 'standing-elbow-height' || item === 'sitting-height' || item === 'sitting-eye' || item === 'sitting-eye-height' || item === 'sitting-elbow' || item === 'sitting-elbow-height' || item === 'thigh-clearance' || item === 'popliteal' || item === 'popliteal-height' || item === 'sitting-knee' || item === 'sitting-knee-height' || item === 'buttock-popliteal' || item === 'buttock-popliteal-length' || item === 'buttock-knee' || item === 'buttock-knee-length' || item === 'hip-breadth' || item === 'hip-breadth-sitting' || item === 'forearm-breadth' || item === 'forearm-forearm-breadth' || item === 'abdominal-depth' || item === 'abdominal-depth-sitting' || item === 'thumb-tip-reach' || item === 'forearm-hand' || item === 'forearm-hand-length' || item === 'foot-length' || item === 'women' || item === 'seat' || item === 'seat-depth' || item === 'seat-width' || item === 'base' || item === 'foot-ring' || item === 'diagonal' || item === 'aspect' || item === 'pixels' || item === 'text' || item === 'task' || item === 'working' || item === 'lean' || item === 'serves' || item === 'seats' || item === 'units' || item === 'frame' || item === 'plugs' || item === 'sides' || item === 'clips' || item === 'flame-certificate' || item === 'guard' || item === 'risers' || item === 'tread' || item === 'slope';
+    return item === 'show' || item === 'limits' || item === 'shoe' || item === 'slump' || item === 'width' || item === 'depth' || item === 'height' || item === 'length' || item === 'at' || item === 'setback' || item === 'inset' || item === 'thickness' || item === 'drop' || item === 'from-edge' || item === 'edge' || item === 'turn' || item === 'tilt' || item === 'bottom' || item === 'centre' || item === 'center' || item === 'top' || item === 'weight' || item === 'rating' || item === 'arm' || item === 'occupants' || item === 'first' || item === 'pitch' || item === 'rows' || item === 'opens' || item === 'hinge' || item === 'posture' || item === 'body' || item === 'stature' || item === 'standing-eye' || item === 'standing-eye-height' || item === 'standing-shoulder' || item === 'standing-shoulder-height' || item === 'standing-elbow' || item === 'standing-elbow-height' || item === 'sitting-height' || item === 'sitting-eye' || item === 'sitting-eye-height' || item === 'sitting-elbow' || item === 'sitting-elbow-height' || item === 'thigh-clearance' || item === 'popliteal' || item === 'popliteal-height' || item === 'sitting-knee' || item === 'sitting-knee-height' || item === 'buttock-popliteal' || item === 'buttock-popliteal-length' || item === 'buttock-knee' || item === 'buttock-knee-length' || item === 'hip-breadth' || item === 'hip-breadth-sitting' || item === 'forearm-breadth' || item === 'forearm-forearm-breadth' || item === 'abdominal-depth' || item === 'abdominal-depth-sitting' || item === 'thumb-tip-reach' || item === 'forearm-hand' || item === 'forearm-hand-length' || item === 'foot-length' || item === 'women' || item === 'seat' || item === 'seat-depth' || item === 'seat-width' || item === 'base' || item === 'foot-ring' || item === 'diagonal' || item === 'aspect' || item === 'pixels' || item === 'text' || item === 'task' || item === 'working' || item === 'lean' || item === 'serves' || item === 'seats' || item === 'at-turn' || item === 'after-turn' || item === 'headroom' || item === 'reach' || item === 'units' || item === 'frame' || item === 'plugs' || item === 'sides' || item === 'clips' || item === 'flame-certificate' || item === 'guard' || item === 'risers' || item === 'tread' || item === 'slope';
 }
 
 export interface Quantity extends langium.AstNode {

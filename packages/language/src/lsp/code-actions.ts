@@ -1,11 +1,14 @@
 import { CstUtils, GrammarUtils, type LangiumDocument, type LangiumDocuments, URI } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
-import type { Origin, Remedy } from '@boothwright/fit';
-import type { CodeAction, Diagnostic, Range, TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
+import type { Missing, Remedy } from '@boothwright/fit';
+import type { CodeAction, Diagnostic, Position, Range, TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
 import type { CodeActionParams } from 'vscode-languageserver';
+import { isBlock, isDocument, isScreen } from '../generated/ast.js';
 import type { BoothServices } from '../services.js';
+import { allBlocks, kindOf } from '../syntax/tree.js';
 import type { FindingData } from '../validation/findings.js';
 import type { IssueCode, IssueData } from '../validation/issue.js';
+import { propertyOf } from '../vocabulary/vocabulary.js';
 
 /** Changes that would put a diagnostic right, all of them taken from what the diagnostic carries. */
 export class BoothCodeActionProvider implements CodeActionProvider {
@@ -27,28 +30,47 @@ export class BoothCodeActionProvider implements CodeActionProvider {
     const actions = data.remedies
       .filter(({ changes }) => changes.length > 0)
       .map((remedy) => ofRemedy(remedy, diagnostic));
-    const addition = this.addition(data, diagnostic);
+    const addition = this.addition(data, diagnostic, document);
     return [...actions, ...(addition ? [addition] : []), acceptance(data, diagnostic, document)];
   }
 
-  /** Puts the property that a check lacks into the block that lacks it. */
-  private addition({ missing }: FindingData, diagnostic: Diagnostic): CodeAction | undefined {
-    if (!missing?.origin) return undefined;
+  /** Puts what a check lacks into the block that lacks it, or a placement at the end of the file. */
+  private addition({ missing }: FindingData, diagnostic: Diagnostic, main: LangiumDocument): CodeAction | undefined {
+    if (!missing) return undefined;
     const { property, of, example, origin } = missing;
-    const place = this.insideBlock(origin);
-    if (!place) return undefined;
-    const newText = ` ${property} ${example} `;
-    const edit = editOf([{ uri: origin.uri, range: { start: place, end: place }, newText }]);
-    return { title: `Add \`${property} ${example}\` to ${of}`, kind: 'quickfix', diagnostics: [diagnostic], edit };
+    const document = origin ? this.documents.getDocument(URI.parse(origin.uri)) : main;
+    if (!document) return undefined;
+    const brace = braceOf(missing, document);
+    if (!brace && property !== 'place') return undefined;
+    const change = brace
+      ? { range: { start: brace, end: brace }, newText: ` ${example} ` }
+      : { range: endOf(document), newText: lineAtEnd(document, example) };
+    const edit = editOf([{ uri: document.uri.toString(), ...change }]);
+    return { title: `Add \`${example}\` to ${of}`, kind: 'quickfix', diagnostics: [diagnostic], edit };
   }
+}
 
-  /** The place just after the opening brace of the block that is declared there. */
-  private insideBlock({ uri, start }: Origin): Range['start'] | undefined {
-    const document = this.documents.getDocument(URI.parse(uri));
-    const root = document?.parseResult.value.$cstNode;
-    const leaf = root && CstUtils.findLeafNodeAtOffset(root, document.textDocument.offsetAt(start));
-    return GrammarUtils.findNodeForKeyword(leaf?.astNode.$cstNode, '{')?.range.end;
-  }
+/** The place just after the opening brace of the block that has the property: the one declared there, or the only one. */
+function braceOf({ property, of, origin }: Missing, document: LangiumDocument): Position | undefined {
+  const root = document.parseResult.value;
+  if (!isDocument(root) || !root.$cstNode) return undefined;
+  const leaf = origin && CstUtils.findLeafNodeAtOffset(root.$cstNode, document.textDocument.offsetAt(origin.start));
+  const declared = leaf?.astNode;
+  const only = allBlocks(root).find(({ kind }) => kind === of);
+  const block = [declared, only].find(
+    (node) => (isBlock(node) || isScreen(node)) && propertyOf(kindOf(node), property) !== undefined,
+  );
+  return GrammarUtils.findNodeForKeyword(block?.$cstNode, '{')?.range.end;
+}
+
+function endOf({ textDocument }: LangiumDocument): Range {
+  const end = textDocument.positionAt(textDocument.getText().length);
+  return { start: end, end };
+}
+
+function lineAtEnd({ textDocument }: LangiumDocument, line: string): string {
+  const text = textDocument.getText();
+  return text === '' || text.endsWith('\n') ? `${line}\n` : `\n${line}\n`;
 }
 
 function suggestions(
@@ -80,12 +102,10 @@ function ofRemedy({ title, changes, safe }: Remedy, diagnostic: Diagnostic): Cod
 
 /** Tolerates a finding on purpose. The reason is left open: until it is written, the file says that it is missing. */
 function acceptance({ check, subject }: FindingData, diagnostic: Diagnostic, document: LangiumDocument): CodeAction {
-  const text = document.textDocument.getText();
-  const end = document.textDocument.positionAt(text.length);
   const isName = /^[\p{L}_][\p{L}\p{M}\p{N}_-]*$/u.test(subject);
-  const line = `accept ${check}${isName ? ` on ${subject}` : ''} because ""\n`;
-  const newText = text === '' || text.endsWith('\n') ? line : `\n${line}`;
-  const edit = editOf([{ uri: document.uri.toString(), range: { start: end, end }, newText }]);
+  const line = `accept ${check}${isName ? ` on ${subject}` : ''} because ""`;
+  const newText = lineAtEnd(document, line);
+  const edit = editOf([{ uri: document.uri.toString(), range: endOf(document), newText }]);
   return {
     title: `Accept ${check}${isName ? ` of ${subject}` : ''}, with a reason`,
     kind: 'quickfix',

@@ -38,7 +38,7 @@ export class BoothCompletionProvider implements CompletionProvider {
     const text = document.textDocument.getText();
     const offset = document.textDocument.offsetAt(position);
     const { tokens: all, hidden } = this.lexer.tokenize(text, { mode: 'partial' });
-    if (hidden.some((comment) => comment.startOffset < offset && offset <= comment.endOffset!)) return listOf([]);
+    if (hidden.some((comment) => isInside(offset, comment))) return listOf([]);
     const typed = all.find(
       (token) => token.startOffset < offset && offset <= token.endOffset! + 1 && isWordLike(token),
     );
@@ -84,7 +84,8 @@ export class BoothCompletionProvider implements CompletionProvider {
     if (place.isOutside) return value?.key === 'place' ? this.placementItems(value, last, document) : outerItems(last);
     if (!place.kind) return [];
     const values = value && this.valueItems(place.kind, value, last, document);
-    if (values && (value.values.length === 0 || last === ',' || last === 'and')) return values;
+    const isOpen = value?.values.length === 0 || last === ',' || last === 'and';
+    if (values && (isOpen || value?.key === 'between')) return values;
     return [...(values ?? []), ...propertyItems(place.kind, place.before, after)];
   }
 
@@ -281,6 +282,11 @@ function valueSnippet({ example, shape }: PropertyEntry): string {
 function blockSnippet({ word, naming }: BlockEntry): string {
   const head = { title: ' "${1:Title}"', name: ' ${1:Name}', none: '', reference: ' ${1:Name}' }[naming];
   return `${word}${head} { $0 }`;
+}
+
+/** A comment to the end of the line still goes on just after its last character. */
+function isInside(offset: number, { startOffset, endOffset, tokenType }: Token): boolean {
+  return startOffset < offset && offset <= endOffset! + (tokenType.name === 'BLOCK_COMMENT' ? 0 : 1);
 }
 
 function isText({ tokenType: { name } }: Token): boolean {

@@ -7,7 +7,7 @@ export interface Place {
   /** The block around the cursor; nothing outside of blocks, or in a block that is not known. */
   readonly kind?: Kind;
   readonly isOutside: boolean;
-  /** The tokens of this block, or of the file outside of blocks, before the cursor; nested blocks are left out. */
+  /** The tokens of this block, or of the file outside of blocks, before the cursor; of nested blocks, what precedes them and a `}`. */
   readonly before: readonly Token[];
 }
 
@@ -17,9 +17,10 @@ export function placeOf(tokens: readonly Token[]): Place {
   for (const token of tokens) {
     const level = levels[levels.length - 1]!;
     if (token.tokenType.name === '{') levels.push({ kind: kindOpened(level, levels.length), tokens: [] });
-    else if (token.tokenType.name === '}') levels.pop();
-    else level.tokens.push(token);
-    if (levels.length === 0) levels.push({ tokens: [] });
+    else if (token.tokenType.name === '}') {
+      if (levels.length > 1) levels.pop();
+      levels[levels.length - 1]!.tokens.push(token);
+    } else level.tokens.push(token);
   }
   const { kind, tokens: before } = levels[levels.length - 1]!;
   return { kind, before, isOutside: levels.length === 1 };
@@ -43,6 +44,7 @@ export interface Value {
 export function valueAt({ kind, before, isOutside }: Place): Value | undefined {
   for (let index = before.length - 1; index >= 0; index--) {
     const key = before[index]!.tokenType.name;
+    if (key === '}') return undefined;
     const isOwn = isOutside
       ? ['import', 'place', 'accept'].includes(key) || (key === 'at' && before.some(({ image }) => image === 'place'))
       : key === 'accept' || key === 'limit' || (kind !== undefined && isKey(kind, key));

@@ -14,6 +14,20 @@ export function readWalkway(sheet: Sheet, named: Named): Walkway {
     users: sheet.wordOr('users'),
     seats: sheet.wordOr('seats'),
     turns: sheet.flag('turns'),
+    atTurn: sheet.length('at-turn'),
+    afterTurn: sheet.length('after-turn'),
+    headroom: sheet.length('headroom'),
+    pinches: sheet.blocks('pinch').map((pinch) => ({
+      origin: pinch.headOrigin,
+      at: pinch.length('at'),
+      width: pinch.length('width'),
+      length: pinch.length('length'),
+    })),
+    projections: sheet.blocks('projection').map((projection) => ({
+      origin: projection.headOrigin,
+      height: projection.length('height'),
+      reach: projection.length('reach'),
+    })),
   };
 }
 

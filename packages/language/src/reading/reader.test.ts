@@ -239,7 +239,8 @@ workstation A { desk Tall  stool Left  operators Nobody, Noor  monitor Left { } 
 test('what stands on the floor', async () => {
   const booth = await read(`booth "Hall" { }
 desk Left { }  desk Right { }
-walkway Behind { between booth and back-wall  serves 60  users operators  seats both-sides  turns }
+walkway Behind { between booth and back-wall  serves 60  users operators  seats both-sides  turns  at-turn 48in  headroom 2m
+  pinch { width 33in  length 12in }  projection { height 48in  reach 6in } }
 walkway Side { between Left and right-wall }
 rack Power { units 12  under Left  at 2in  frame 3in }
 rack Loose { units 4 }
@@ -259,6 +260,10 @@ place Loose at 1m, 1m`);
       users: given('operators'),
       seats: given('both-sides'),
       turns: true,
+      atTurn: given(1219.2),
+      headroom: given(2000),
+      pinches: [{ width: given(838.2), length: given(304.8) }],
+      projections: [{ height: given(1219.2), reach: given(152.4) }],
     },
     {
       between: [{ kind: 'piece', name: 'Left' }, { name: 'right-wall' }],

@@ -35,6 +35,8 @@ export const kinds = {
   steps: 'flight of steps',
   ramp: 'ramp',
   control: 'control',
+  pinch: 'pinch',
+  projection: 'projection',
   screen: 'screen of a workstation',
 } as const;
 

@@ -62,7 +62,7 @@ function fileWith(kind: Kind, inside: string): string {
   if (kind === 'place') return `${known}\nplace Left ${inside.startsWith('at') ? '' : 'at 1m, 1m '}${inside}`;
   const head = { title: `${word} "Title"`, name: `${word} Fresh`, none: word, reference: `${word} Lyrics` }[naming];
   const block = `${head} { ${inside} }`;
-  return `${known}\n${within === 'file' ? block : fileWith(within as Kind, block).slice(known.length)}`;
+  return `${known}\n${within === 'file' ? block : fileWith(within, block).slice(known.length)}`;
 }
 
 describe('what the vocabulary shows as an example can be typed', () => {
