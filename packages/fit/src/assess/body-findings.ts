@@ -166,7 +166,7 @@ function messageOf(
   shares: Shares,
   remedies: readonly Remedy[],
 ): string {
-  const says = person.kind === 'crowd' ? ofCrowd(person, rule, shares) : rule.body.says(reading);
+  const says = isCounted(person, rule, reading) ? ofCrowd(person, rule, shares) : rule.body.says(reading);
   if (verdict === 'pass') return says;
   const [first] = remedies;
   return [
@@ -175,6 +175,12 @@ function messageOf(
     ...settledBy(person, rule.demands[reading.demand]!),
     ...(first ? [`${first.title}.`] : []),
   ].join(' ');
+}
+
+/** Of a crowd a share is told; but what is wrong whoever comes is told as it is. */
+function isCounted(person: Person, rule: StationRule, { demand, side }: Reading): boolean {
+  const { body } = rule.demands[demand]!.form;
+  return person.kind === 'crowd' && (Object.keys(body).length > 0 || side === undefined);
 }
 
 function ofCrowd(person: Person, rule: StationRule, { share, shareAtLimit }: Shares): string {

@@ -18,6 +18,7 @@ import { skirtDrop } from './skirt/skirt-drop.js';
 import { overlap } from './space/overlap.js';
 import { roomBehind } from './space/room-behind.js';
 import { standingWork } from './stand/standing-work.js';
+import { toeSpace } from './stand/toe-space.js';
 import { walkwayWidth } from './walkway/walkway-width.js';
 
 /** Every check, by group and id. */
@@ -40,5 +41,6 @@ export const checks: readonly Check[] = [
   overlap,
   roomBehind,
   standingWork,
+  toeSpace,
   walkwayWidth,
 ];

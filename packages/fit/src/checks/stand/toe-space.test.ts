@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Desk } from '../../booth.js';
+import { assess } from '../../assess/assess.js';
+import { aBooth, aCrowd, aDesk, anOperator, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+
+function counter(desk: Partial<Desk>, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    operators: [anOperator('Noor', { stature: 1650, standingElbowHeight: 1040 })],
+    desks: [aDesk('Left', 990, { closed: true, ...desk })],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'])],
+    ...parts,
+  });
+}
+
+function space(depth: number, height: number): Partial<Desk> {
+  return { toeSpace: { origin: nowhere, depth: given(depth), height: given(height) } };
+}
+
+const judge = (...place: Parameters<typeof counter>) => findingOf(counter(...place), 'toe-space');
+
+describe('toe-space: 100 deep × 100 high', () => {
+  it.each([
+    ['at the bound', 100, 100, 'pass'],
+    ['1 mm is allowed', 99, 99, 'pass'],
+    ['too shallow', 98, 100, 'fail'],
+    ['too low', 100, 98, 'fail'],
+    ['Panero & Zelnik, 4 in', 102, 102, 'pass'],
+    ['EN 527-1', 150, 120, 'pass'],
+    ['none at all', 0, 0, 'fail'],
+  ] as const)('%s: %d × %d', (_, depth, height, verdict) => {
+    expect(judge(space(depth, height)).verdict).toBe(verdict);
+  });
+
+  it('says what is short, and what to make it', () => {
+    expect(judge(space(60, 100))).toMatchObject({
+      measured: 60,
+      limit: 100,
+      margin: -40,
+      message: 'The toe space of Left is 60 mm deep, so people stand back and bend: make it 100 mm.',
+    });
+    expect(judge(space(100, 60)).message).toContain('60 mm high, so shoes do not fit in: make it 100 mm.');
+  });
+
+  it.each([
+    ['toe-space', 'desk Left', {}],
+    ['depth', 'the toe-space of desk Left', { toeSpace: { origin: nowhere, height: given(100) } }],
+    ['height', 'the toe-space of desk Left', { toeSpace: { origin: nowhere, depth: given(100) } }],
+  ])('asks for the %s of %s', (property, of, desk) => {
+    expect(judge(desk)).toMatchObject({ verdict: 'unknown', missing: { property, of } });
+  });
+
+  it('asks nothing of an open desk, or of people who sit', () => {
+    expect(findingsOf(counter({ ...space(0, 0), closed: false }), 'toe-space')).toEqual([]);
+    const seated = { seats: [aSeat('Tall', 700)], workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])] };
+    expect(findingsOf(counter(space(0, 0), seated), 'toe-space')).toEqual([]);
+  });
+
+  it('counts in the joint share, and leaves the work height to its own check', () => {
+    const joint = (desk: Partial<Desk>) => assess(counter(desk)).workstations[0]!.served[0]!.share;
+    expect(joint(space(100, 100))).toBeCloseTo(1);
+    expect(joint(space(50, 100))).toBe(0);
+    expect(joint({})).toBeCloseTo(1);
+    expect(findingOf(counter(space(50, 100)), 'standing-work').verdict).toBe('pass');
+  });
+
+  it('tells a crowd what is short instead of counting it', () => {
+    const crowd = {
+      crowds: [aCrowd('Volunteers', 0.5)],
+      workstations: [aStation('Sound', 'Left', undefined, ['Volunteers'])],
+    };
+    expect(judge(space(60, 100), crowd).message).toContain('The toe space of Left is 60 mm deep');
+  });
+});
