@@ -19,6 +19,12 @@ import { overlap } from './space/overlap.js';
 import { roomBehind } from './space/room-behind.js';
 import { standingWork } from './stand/standing-work.js';
 import { toeSpace } from './stand/toe-space.js';
+import { floorCable } from './walkway/floor-cable.js';
+import { walkwayCapacity } from './walkway/walkway-capacity.js';
+import { walkwayHead } from './walkway/walkway-head.js';
+import { walkwayPinch } from './walkway/walkway-pinch.js';
+import { walkwayProjection } from './walkway/walkway-projection.js';
+import { walkwayTurn } from './walkway/walkway-turn.js';
 import { walkwayWidth } from './walkway/walkway-width.js';
 
 /** Every check, by group and id. */
@@ -42,5 +48,11 @@ export const checks: readonly Check[] = [
   roomBehind,
   standingWork,
   toeSpace,
+  floorCable,
+  walkwayCapacity,
+  walkwayHead,
+  walkwayPinch,
+  walkwayProjection,
+  walkwayTurn,
   walkwayWidth,
 ];

@@ -1,5 +1,5 @@
 import type { LayoutFigures, PlacedPiece, Polygon } from '../assessment.js';
-import type { Booth, Desk, Door, FloorArea, Rack, Room, Workstation } from '../booth.js';
+import type { Booth, Desk, Door, FloorArea, PlanPoint, Rack, Room, Workstation } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { frameAt, pointIn, rectangleIn, type Frame } from './polygon.js';
 
@@ -111,6 +111,27 @@ function swingOf(door: Door, room: Room): { door: string; outline: Polygon }[] {
 }
 
 const SWING_STEPS = 16;
+
+/** Where a door is in its wall, and where the end of its leaf stands when it is open at a right angle. */
+export interface PlacedDoor {
+  readonly opening: readonly [PlanPoint, PlanPoint];
+  readonly hinge: PlanPoint;
+  readonly leaf: PlanPoint;
+}
+
+/** Undefined if the file does not say where the door is. */
+export function placedDoor(door: Door, room: Room): PlacedDoor | undefined {
+  const frame = door.wall && wallFrame(door.wall.value, room);
+  if (!frame || !door.at || !door.width) return undefined;
+  const near = door.at.value;
+  const width = door.width.value;
+  const hinge = nearHinge(door) ? near : near + width;
+  return {
+    opening: [pointIn(frame, near, 0), pointIn(frame, near + width, 0)],
+    hinge: pointIn(frame, hinge, 0),
+    leaf: pointIn(frame, hinge, door.opens.value === 'in' ? width : -width),
+  };
+}
 
 /** Along a wall as `at` counts, and into the room. */
 function wallFrame(wall: string, room: Room): Frame | undefined {

@@ -1,16 +1,16 @@
 import type { Missing } from '../../assessment.js';
 import type { Walkway } from '../../booth.js';
-import { clearWidth, type ClearWidth } from '../../layout/clear-width.js';
+import { clearWidth } from '../../layout/clear-width.js';
 import { PLANNING_AID } from '../../limits/allowances.js';
 import { heldTo } from '../../limits/held-to.js';
 import { leastWidth } from '../../limits/least-width.js';
 import { profiles } from '../../limits/profiles.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
-import { missing } from '../../stations/station.js';
 import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { lacksServes, lacksSide, subjectOf, termsOf } from './walkways.js';
 
 export const walkwayWidth: Check = {
   id: 'walkway-width',
@@ -74,8 +74,7 @@ walkway Behind { between booth and back-wall  serves 20 }
 
 function judge(scene: Scene, walkway: Walkway): FindingDraft {
   const measured = clearWidth(scene, walkway);
-  if (!measured) return unknown(walkway, lacksBetween(walkway));
-  if ('unplaced' in measured) return unknown(walkway, lacksPlace(walkway, measured.unplaced));
+  if (!measured || 'unplaced' in measured) return unknown(walkway, lacksSide(walkway, measured?.unplaced));
   const published = leastWidth(scene, walkway);
   if (!published) return unknown(walkway, lacksServes(walkway));
 
@@ -85,7 +84,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
   const kept = `${scene.length(clear)} clear${inTheWay === undefined ? '' : ` (${inTheWay} stands in the way)`}`;
   const least = `${held.own ? 'the file’s own ' : ''}${scene.length(limit)}`;
   return {
-    subject: { kind: 'walkway', name: walkway.name },
+    subject: subjectOf(walkway),
     verdict: exactVerdict(wide, wide),
     measured: clear,
     limit,
@@ -104,41 +103,8 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
   };
 }
 
-/** The clear width as a sum: each part in the reader's unit. */
-export function termsOf(scene: Scene, { from, seat, projection, clear, between }: ClearWidth): string {
-  return (
-    `${scene.length(from)} from ${between[0]} to ${between[1]} − ${scene.length(seat)} occupied seat − ` +
-    `${scene.length(projection)} in the way = ${scene.length(clear)}`
-  );
-}
-
 function unknown(walkway: Walkway, lack: Missing): FindingDraft {
-  const subject = { kind: 'walkway', name: walkway.name } as const;
-  return cannotSay(subject, `how wide ${walkway.name} is, or must be`, lack, walkway.origin);
-}
-
-export function lacksBetween(walkway: Walkway): Missing {
-  return missing('between', `walkway ${walkway.name}`, 'between booth and back-wall', walkway.origin);
-}
-
-export function lacksServes(walkway: Walkway): Missing {
-  return missing('serves', `walkway ${walkway.name}`, 'serves 60', walkway.origin);
-}
-
-/** What the plan must say before something that bounds a walkway has a place. */
-export function lacksPlace(walkway: Walkway, what: string): Missing {
-  switch (what) {
-    case 'seating':
-      return missing('first', 'seating', 'first 3ft', walkway.origin);
-    case 'stage':
-      return missing('edge', 'stage', 'edge 55ft', walkway.origin);
-    case 'right wall':
-      return missing('width', 'room', 'width 40ft', walkway.origin);
-    case 'stage wall':
-      return missing('depth', 'room', 'depth 66ft', walkway.origin);
-    default:
-      return missing('place', `the file, for ${what}`, 'place Left at 14ft, 6ft', walkway.origin);
-  }
+  return cannotSay(subjectOf(walkway), `how wide ${walkway.name} is, or must be`, lack, walkway.origin);
 }
 
 function servedBy(walkway: Walkway): string {

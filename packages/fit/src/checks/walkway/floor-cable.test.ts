@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Cable } from '../../booth.js';
+import { aBooth, given, nowhere } from '../../testing/booths.js';
+import { findingOf } from '../../testing/findings.js';
+import { aCable, aWalkway } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+function crossing(height: number, cable: Partial<Cable> = {}, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    show: 'in',
+    walkways: [aWalkway('Behind', ['booth', 'back-wall'])],
+    cables: [aCable('Snake', height, cable)],
+    ...parts,
+  });
+}
+
+const judge = (...args: Parameters<typeof crossing>) => findingOf(crossing(...args), 'floor-cable');
+const bevelled: Partial<Cable> = { cover: given('bevelled') };
+const ramp = (slope: number): Partial<Cable> => ({ cover: given('ramp'), slope: given(slope) });
+
+describe('floor-cable: 1/4 in bare, 1/2 in bevelled, beyond that a ramp of 1:12', () => {
+  it.each<[string, number, Partial<Cable>, string]>([
+    ['1/4 in bare', INCH / 4, {}, 'pass'],
+    ['6.4 mm bare', 6.4, {}, 'pass'],
+    ['7 mm bare', 7, {}, 'fail'],
+    ['1/2 in bare', INCH / 2, {}, 'fail'],
+    ['1/2 in bevelled', INCH / 2, bevelled, 'pass'],
+    ['13 mm bevelled, as the standard prints it', 13, bevelled, 'pass'],
+    ['14 mm bevelled', 14, bevelled, 'fail'],
+    ['3/4 in under a ramp of 9 in', 0.75 * INCH, ramp(9 * INCH), 'pass'],
+    ['3/4 in under a ramp of 8 in', 0.75 * INCH, ramp(8 * INCH), 'fail'],
+    ['1/2 in under a ramp of 1 in: a ramp is held to its own rule', INCH / 2, ramp(INCH), 'fail'],
+    ['1/4 in needs no ramp, however short', INCH / 4, ramp(10), 'pass'],
+  ])('%s', (_, height, cable, verdict) => {
+    expect(judge(height, cable).verdict).toBe(verdict);
+  });
+
+  it('a ramp is measured by its run', () => {
+    const finding = judge(INCH, ramp(8 * INCH));
+    expect(finding.measured).toBeCloseTo(8 * INCH, 6);
+    expect(finding.limit).toBeCloseTo(12 * INCH, 6);
+    expect(finding.remedies).toMatchObject([{ changes: [{ text: '12in' }], safe: true }]);
+  });
+
+  it('where only operators walk, a step is marginal', () => {
+    const walkways = [aWalkway('Behind', ['booth', 'back-wall'], { users: given('operators') })];
+    expect(judge(20, {}, { walkways }).verdict).toBe('marginal');
+    expect(judge(6, {}, { walkways }).verdict).toBe('pass');
+  });
+
+  it('says what to do', () => {
+    expect(judge(0.75 * INCH).message).toContain('9 in of slope on each side');
+    expect(judge(10).message).toContain('bevelled edges');
+    expect(judge(20).caution).toContain('licensed electrician');
+  });
+
+  it.each<[string, Partial<Cable>, string]>([
+    ['which walkway', { across: undefined }, 'across'],
+    ['how high', { height: undefined }, 'height'],
+    ['how long a slope', { cover: given('ramp') }, 'slope'],
+  ])('asks %s', (_, cable, property) => {
+    expect(judge(20, cable)).toMatchObject({ verdict: 'unknown', missing: { property, of: 'cable Snake' } });
+  });
+
+  it('the file may set its own limit for a bare cable, with its reason', () => {
+    const overrides = [{ check: 'floor-cable', value: 10, reason: 'taped down for one evening', origin: nowhere }];
+    expect(judge(9, {}, { overrides })).toMatchObject({
+      verdict: 'pass',
+      source: 'the file’s own limit: taped down for one evening',
+    });
+  });
+});

@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, LimitProfile, Room, Walkway } from '../../booth.js';
+import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+import { aWalkway } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+/** A walkway of a given clear width behind a desk. */
+function way(
+  clear: number,
+  people: number | undefined,
+  limits: LimitProfile = 'us',
+  room: Partial<Room> = {},
+  walkway: Partial<Walkway> = {},
+  parts: Partial<Booth> = {},
+): Booth {
+  return aBooth({
+    limits,
+    room: aRoom(10_000, 20_000, room),
+    desks: [aDesk('Left', 1000)],
+    placements: [aPlacement(['Left'], 3000, clear)],
+    walkways: [
+      aWalkway('Behind', ['booth', 'back-wall'], {
+        ...(people !== undefined && { serves: given(people) }),
+        ...walkway,
+      }),
+    ],
+    ...parts,
+  });
+}
+
+const capacity = (...args: Parameters<typeof way>) => findingOf(way(...args), 'walkway-capacity');
+const both = { sprinklers: true, voiceAlarm: true };
+
+describe('walkway-capacity: clear width against people × width for each', () => {
+  it.each<[string, LimitProfile, Partial<Room>, number, number]>([
+    ['W10: 300 people, no sprinklers: 60 in', 'us', {}, 300, 60 * INCH],
+    ['W10: 300 people, sprinklers and a voice alarm: 45 in', 'us', both, 300, 45 * INCH],
+    ['sprinklers alone change nothing', 'us', { sprinklers: true }, 300, 60 * INCH],
+    ['a voice alarm alone changes nothing', 'us', { voiceAlarm: true }, 300, 60 * INCH],
+    ['W9: 100 people: 20 in, and the least width of the way governs', 'us', {}, 100, 20 * INCH],
+    ['W11: 36 in serve 180', 'us', {}, 180, 36 * INCH],
+    ['W11: 44 in serve 220', 'us', {}, 220, 44 * INCH],
+    ['generic is as us', 'generic', {}, 300, 60 * INCH],
+    ['W15: 1000 mm serve 110 in England, by the row below', 'uk', {}, 110, 850],
+    ['W15: 1100 mm serve 220 in England', 'uk', {}, 220, 1050],
+    ['W15: 1200 mm serve 240 in England', 'uk', {}, 240, 1200],
+    ['W16: 165 people in England need 1050 mm', 'uk', {}, 165, 1050],
+    ['England has no exception for sprinklers', 'uk', both, 240, 1200],
+  ])('%s', (_, limits, room, people, need) => {
+    expect(capacity(3000, people, limits, room).limit).toBeCloseTo(need, 6);
+    expect(capacity(need, people, limits, room).verdict).toBe('pass');
+    expect(capacity(need - 1.5, people, limits, room).verdict).toBe('fail');
+  });
+
+  it('W11: 44 in serve 293 with sprinklers and a voice alarm, not 294', () => {
+    expect(capacity(44 * INCH, 293, 'us', both).verdict).toBe('pass');
+    expect(capacity(44 * INCH, 294, 'us', both).margin).toBeCloseTo((44 - 44.1) * INCH, 6);
+  });
+
+  it('W15: widths are not interpolated: 1000 mm do not serve 111, nor 1100 mm 221', () => {
+    expect(capacity(1000, 111, 'uk')).toMatchObject({ verdict: 'fail', limit: 1050 });
+    expect(capacity(1100, 221, 'uk')).toMatchObject({ verdict: 'fail', limit: 1105 });
+  });
+
+  it('shows the product, and says why sprinklers alone do not help', () => {
+    const finding = capacity(1143, 300, 'us', { sprinklers: true }, {}, { show: 'in' });
+    expect(finding.terms).toBe('300 people × 0.2 in = 60 in');
+    expect(finding.message).toContain('Widen it by 15 in');
+    expect(finding.message).toContain('Sprinklers alone do not lower the figure');
+    expect(capacity(1143, 300, 'us', {}).terms).toBe('300 people × 5.1 mm = 1524 mm');
+    expect(capacity(900, 100, 'uk').terms).toBe('100 people: 850 mm by the table');
+  });
+
+  it('counts what people at the desk take', () => {
+    const seated = capacity(
+      2000,
+      300,
+      'us',
+      {},
+      {},
+      {
+        seats: [{ kind: 'stool', name: 'Tall', origin: nowhere }],
+        workstations: [
+          {
+            name: 'Sound',
+            origin: nowhere,
+            desk: { name: 'Left', origin: nowhere },
+            seat: { name: 'Tall', origin: nowhere },
+            people: [],
+            postures: given(['sit']),
+            task: given('controls'),
+            working: given(0),
+            lean: given(0),
+            screens: [],
+            controls: [],
+          },
+        ],
+      },
+    );
+    expect(seated.measured).toBeCloseTo(2000 - 19 * INCH, 6);
+    expect(seated.verdict).toBe('fail');
+  });
+
+  it('the file’s own limit counts, with its reason', () => {
+    const overrides = [{ check: 'walkway-capacity', value: 900, reason: 'two more ways out', origin: nowhere }];
+    expect(capacity(950, 300, 'us', {}, {}, { overrides })).toMatchObject({
+      verdict: 'pass',
+      limit: 900,
+      source: 'the file’s own limit: two more ways out',
+    });
+  });
+
+  it('asks how many people, but not of a way for operators', () => {
+    expect(capacity(950, undefined)).toMatchObject({ verdict: 'unknown', missing: { property: 'serves' } });
+    const operators = way(950, undefined, 'us', {}, { users: given('operators') });
+    expect(findingsOf(operators, 'walkway-capacity')).toEqual([]);
+    expect(capacity(950, 60, 'us', {}, {}, { placements: [] })).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'place' },
+    });
+  });
+
+  it('defers to officials', () => {
+    expect(capacity(950, 100).caution).toContain('fire official');
+  });
+});

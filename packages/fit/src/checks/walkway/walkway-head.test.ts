@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Room, Walkway } from '../../booth.js';
+import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
+import { findingOf } from '../../testing/findings.js';
+import { aWalkway } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+function way(room: Partial<Room>, walkway: Partial<Walkway> = {}, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    room: aRoom(10_000, 20_000, room),
+    desks: [aDesk('Left', 1000)],
+    placements: [aPlacement(['Left'], 3000, 3000)],
+    walkways: [aWalkway('Behind', ['booth', 'back-wall'], walkway)],
+    ...parts,
+  });
+}
+
+const head = (...args: Parameters<typeof way>) => findingOf(way(...args), 'walkway-head');
+const balcony = (edge: number, height?: number) => ({
+  balcony: { origin: nowhere, edge: given(edge), ...(height !== undefined && { height: given(height) }) },
+});
+
+describe('walkway-head: at least 80 in', () => {
+  it.each<[string, number, string]>([
+    ['80 in', 80 * INCH, 'pass'],
+    ['2031 mm, within 1 mm', 2031, 'pass'],
+    ['2030 mm', 2030, 'fail'],
+    ['7 ft 6 in', 2286, 'pass'],
+    ['78 in', 78 * INCH, 'fail'],
+  ])('headroom of %s', (_, headroom, verdict) => {
+    expect(head({ height: given(4000) }, { headroom: given(headroom) })).toMatchObject({ verdict, measured: headroom });
+  });
+
+  it('the lowest of headroom, balcony and ceiling counts', () => {
+    expect(head({ height: given(2000) })).toMatchObject({ verdict: 'fail', measured: 2000 });
+    expect(head({ height: given(4000), ...balcony(5000, 1980) })).toMatchObject({ verdict: 'fail', measured: 1980 });
+    expect(head({ height: given(4000), ...balcony(5000, 2500) }, { headroom: given(1990) }).measured).toBe(1990);
+  });
+
+  it('a balcony counts over the walkways that it covers', () => {
+    const low = { height: given(4000), ...balcony(3500, 1980), stage: { origin: nowhere, edge: given(9000) } };
+    expect(head(low).verdict).toBe('fail');
+    const front = [aWalkway('Front', ['booth', 'stage'])];
+    // The desk's far edge is at 3700, beyond the balcony's edge at 3500.
+    expect(head(low, {}, { walkways: front })).toMatchObject({ verdict: 'pass', measured: 4000 });
+    expect(head({ ...low, ...balcony(3900, 1980) }, {}, { walkways: front }).verdict).toBe('fail');
+    // Beside the desk, from 3000 to 3700.
+    const side = [aWalkway('Side', ['booth', 'left-wall'])];
+    expect(head(low, {}, { walkways: side }).verdict).toBe('fail');
+    expect(head({ ...low, ...balcony(2900, 1980) }, {}, { walkways: side }).verdict).toBe('pass');
+  });
+
+  it('a walkway that the plan does not place may run under the balcony', () => {
+    expect(head({ height: given(4000), ...balcony(3500, 1980) }, {}, { placements: [] }).verdict).toBe('fail');
+  });
+
+  it('says what it took for granted', () => {
+    expect(head({ height: given(4000) }).assumptions).toEqual(['nothing else hangs over Behind']);
+    expect(head({}, { headroom: given(2400) }).assumptions).toEqual([]);
+    expect(head({}, { headroom: given(2400) }, { limits: 'uk' }).assumptions.join()).toContain('no UK figure');
+  });
+
+  it('asks for what is missing', () => {
+    expect(head({})).toMatchObject({ verdict: 'unknown', missing: { property: 'headroom', of: 'walkway Behind' } });
+    expect(head({ height: given(4000), ...balcony(5000) })).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'height', of: 'balcony' },
+    });
+  });
+
+  it('the file may set its own limit, with its reason', () => {
+    const overrides = [{ check: 'walkway-head', value: 1900, reason: 'a listed building', origin: nowhere }];
+    expect(head({}, { headroom: given(1950) }, { overrides })).toMatchObject({ verdict: 'pass', limit: 1900 });
+  });
+});

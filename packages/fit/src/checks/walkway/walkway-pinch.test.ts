@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Column, Pinch } from '../../booth.js';
+import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+import { aColumn, aRack, aWalkway } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+function pinch(at: number | undefined, width: number, length: number): Pinch {
+  return { origin: nowhere, ...(at !== undefined && { at: given(at) }), width: given(width), length: given(length) };
+}
+
+/** A walkway 2000 mm wide behind a desk of 6000. */
+function way(pinches: readonly Pinch[], columns: readonly Column[] = [], parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    room: aRoom(10_000, 20_000, { columns }),
+    desks: [aDesk('Left', 1000, { width: given(6000) })],
+    placements: [aPlacement(['Left'], 2000, 2000)],
+    walkways: [aWalkway('Behind', ['booth', 'back-wall'], { serves: given(20), pinches })],
+    ...parts,
+  });
+}
+
+const judge = (...args: Parameters<typeof way>) => findingOf(way(...args), 'walkway-pinch');
+
+describe('walkway-pinch: 32 in wide over at most 24 in, 48 in apart', () => {
+  it.each<[string, Pinch[], string, number]>([
+    ['W32: 815 wide, 610 long, 1220 apart', [pinch(1000, 815, 610), pinch(2830, 815, 610)], 'pass', 610],
+    ['W32: 900 apart', [pinch(1000, 815, 610), pinch(2510, 815, 610)], 'fail', 900],
+    ['W32: 611 long', [pinch(1000, 815, 611)], 'fail', 611],
+    ['W32: 812 wide', [pinch(1000, 812, 610)], 'fail', 812],
+    ['32 in wide and 24 in long, as printed in inches', [pinch(undefined, 32 * INCH, 24 * INCH)], 'pass', 32 * INCH],
+    ['the order in the text does not matter', [pinch(2510, 815, 610), pinch(1000, 815, 610)], 'fail', 900],
+    [
+      'three of them: the nearest two count',
+      [pinch(0, 815, 100), pinch(3000, 815, 100), pinch(4000, 815, 100)],
+      'fail',
+      900,
+    ],
+    ['a way of 36 in is no pinch, however long', [pinch(0, 914, 5000), pinch(5000, 850, 300)], 'pass', 850],
+  ])('%s', (_, pinches, verdict, measured) => {
+    const finding = judge(pinches);
+    expect(finding.verdict).toBe(verdict);
+    expect(finding.measured).toBeCloseTo(measured, 6);
+  });
+
+  it('W32: a stretch of 1220 between them may not be narrower than 915 itself', () => {
+    // A third point of 900 between two good ones is a pinch too, and too near to both.
+    const finding = judge([pinch(0, 815, 610), pinch(1200, 900, 300), pinch(2830, 815, 610)]);
+    expect(finding).toMatchObject({ verdict: 'fail', measured: 590 });
+  });
+
+  it('asks nothing where nothing is narrow', () => {
+    expect(findingsOf(way([]), 'walkway-pinch')).toEqual([]);
+    expect(findingsOf(way([pinch(0, 1000, 300)]), 'walkway-pinch')).toEqual([]);
+    expect(findingsOf(way([], [aColumn('C', 3000, 0, 300, 1000)]), 'walkway-pinch')).toEqual([]);
+  });
+
+  it('a column of the plan is a pinch: what it leaves beside it, over its own length', () => {
+    // 2000 less 1150: 850 is left, over 400.
+    expect(judge([], [aColumn('C', 3000, 0, 400, 1150)])).toMatchObject({ verdict: 'pass', measured: 850 });
+    const long = judge([], [aColumn('C', 3000, 0, 700, 1150)]);
+    expect(long).toMatchObject({ verdict: 'fail', measured: 700 });
+    expect(long.message).toContain('The narrow point at C is 700 mm long');
+    expect(judge([], [aColumn('C', 3000, 0, 400, 1200)])).toMatchObject({ verdict: 'fail', measured: 800 });
+  });
+
+  it('two columns need 48 in between them', () => {
+    const pair = (x: number) => judge([], [aColumn('A', 3000, 0, 400, 1150), aColumn('B', x, 0, 400, 1150)]);
+    expect(pair(3400 + 1220)).toMatchObject({ verdict: 'pass' });
+    expect(pair(3400 + 1000)).toMatchObject({ verdict: 'fail' });
+    expect(pair(3400 + 1000).measured).toBeCloseTo(1000, 6);
+    expect(pair(3400 + 1000).message).toMatch(/between (A and B|B and A)/);
+  });
+
+  it('a loose rack between a desk and the wall is one too', () => {
+    const racks = [aRack('Loose', 12, { width: given(600), depth: given(1150) })];
+    const placements = [aPlacement(['Left'], 2000, 2000), aPlacement(['Loose'], 3000, 0)];
+    const walkways = [aWalkway('Behind', ['Left', 'back-wall'])];
+    expect(judge([], [], { racks, placements, walkways })).toMatchObject({ verdict: 'pass', measured: 600 });
+  });
+
+  it('asks for what a pinch does not say', () => {
+    const bare: Pinch = { origin: nowhere };
+    expect(judge([bare])).toMatchObject({ verdict: 'unknown', missing: { property: 'width' } });
+    expect(judge([{ ...bare, width: given(820) }])).toMatchObject({ missing: { property: 'length' } });
+    expect(judge([pinch(undefined, 820, 100), pinch(100, 820, 100)])).toMatchObject({ missing: { property: 'at' } });
+  });
+
+  it('the file may set the width, with its reason', () => {
+    const overrides = [{ check: 'walkway-pinch', value: 760, reason: 'an old door case', origin: nowhere }];
+    expect(judge([pinch(0, 765, 300)], [], { overrides })).toMatchObject({
+      verdict: 'pass',
+      source: 'the file’s own limit: an old door case',
+    });
+  });
+});

@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Projection, ScreenUse } from '../../booth.js';
+import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+import { aMonitor, aScreen, aWalkway } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+function projection(height: number, reach: number): Projection {
+  return { origin: nowhere, height: given(height), reach: given(reach) };
+}
+
+/** A desk 1500 × 700 and 1000 high, and a walkway of 2000 between it and the stage. */
+function way(
+  projections: readonly Projection[],
+  screens: readonly ScreenUse[] = [],
+  parts: Partial<Booth> = {},
+): Booth {
+  const stage = { origin: nowhere, edge: given(5700) };
+  return aBooth({
+    room: aRoom(10_000, 20_000, { stage }),
+    operators: [anOperator('Noor', { stature: 1630 })],
+    desks: [aDesk('Left', 1000)],
+    monitors: [aMonitor('Cues', 500, 300)],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens })],
+    placements: [aPlacement(['Left'], 3000, 3000)],
+    walkways: [aWalkway('Front', ['booth', 'stage'], { projections })],
+    ...parts,
+  });
+}
+
+const judge = (...args: Parameters<typeof way>) => findingOf(way(...args), 'walkway-projection');
+
+describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
+  it.each<[string, Projection[], string, number | undefined]>([
+    ['4 in at 50 in', [projection(50 * INCH, 4 * INCH)], 'pass', 4 * INCH],
+    ['100 mm', [projection(1200, 100)], 'pass', 100],
+    ['within 1 mm', [projection(1200, 102.5)], 'pass', 102.5],
+    ['5 in at 50 in', [projection(50 * INCH, 5 * INCH)], 'fail', 5 * INCH],
+    ['a foot, but a cane finds it at 27 in', [projection(27 * INCH, 12 * INCH)], 'pass', undefined],
+    ['a foot at 28 in', [projection(28 * INCH, 12 * INCH)], 'fail', 12 * INCH],
+    ['a foot at 80 in', [projection(80 * INCH, 12 * INCH)], 'fail', 12 * INCH],
+    ['a foot above heads', [projection(81 * INCH, 12 * INCH)], 'pass', undefined],
+    ['the farthest of several', [projection(1200, 50), projection(1300, 150)], 'fail', 150],
+  ])('%s', (_, projections, verdict, measured) => {
+    const finding = judge(projections);
+    expect(finding.verdict).toBe(verdict);
+    if (measured === undefined) expect(finding.measured).toBeUndefined();
+    else expect(finding.measured).toBeCloseTo(measured, 6);
+  });
+
+  it.each<[string, number, Partial<ScreenUse>, string, number]>([
+    ['its face 150 beyond the edge', 850, {}, 'fail', 150],
+    ['its face 80 beyond the edge', 780, {}, 'pass', 80],
+    // Turned by 30°, an end of a screen 500 wide swings 250 · sin 30° = 125 back.
+    ['turned by 30°, one end 50 beyond the edge', 625, { turn: given(30) }, 'pass', 50],
+    ['turned by 30°, one end 125 beyond the edge', 700, { turn: given(30) }, 'fail', 125],
+  ])('a screen over the far edge: %s', (_, setback, parts, verdict, reach) => {
+    const finding = judge([], [aScreen('Cues', 750, setback, parts)]);
+    expect(finding.verdict).toBe(verdict);
+    expect(finding.measured).toBeCloseTo(reach, 6);
+    expect(finding.message).toContain('Cues sticks out');
+    expect(finding.message).toContain('1100 mm above the floor');
+    expect(finding.assumptions.join()).toContain('counted from its face');
+  });
+
+  it('a screen over the desk, or over an edge that no walkway passes, sticks out into none', () => {
+    expect(findingsOf(way([], [aScreen('Cues', 750, 600)]), 'walkway-projection')).toEqual([]);
+    const behind = { walkways: [aWalkway('Behind', ['booth', 'back-wall'])] };
+    expect(findingsOf(way([], [aScreen('Cues', 750, 900)], behind), 'walkway-projection')).toEqual([]);
+  });
+
+  it('a screen past the desk’s end sticks out into the way beside it', () => {
+    const side = { walkways: [aWalkway('Side', ['left-wall', 'booth'])] };
+    // Its middle 100 from the left end, half of it 250.
+    expect(judge([], [aScreen('Cues', 100, 400)], side)).toMatchObject({ verdict: 'fail' });
+    expect(judge([], [aScreen('Cues', 100, 400)], side).measured).toBeCloseTo(150, 6);
+  });
+
+  it('a screen on a raised platform hangs that much higher', () => {
+    const screen = aScreen('Cues', 750, 900, { height: { line: 'bottom', over: 'desk', distance: given(950) } });
+    expect(judge([], [screen])).toMatchObject({ verdict: 'fail' });
+    const riser = {
+      name: 'Riser',
+      origin: nowhere,
+      at: given({ x: 2000, y: 2000 }),
+      width: given(4000),
+      depth: given(3000),
+    };
+    const platforms = [{ ...riser, height: given(200) }];
+    expect(judge([], [screen], { platforms }).verdict).toBe('pass');
+  });
+
+  it('asks for what a projection does not say', () => {
+    const bare: Projection = { origin: nowhere };
+    expect(judge([bare])).toMatchObject({ verdict: 'unknown', missing: { property: 'height' } });
+    expect(judge([{ ...bare, height: given(1200) }])).toMatchObject({ missing: { property: 'reach' } });
+  });
+
+  it('the file may set its own limit, with its reason', () => {
+    const overrides = [{ check: 'walkway-projection', value: 160, reason: 'padded edge', origin: nowhere }];
+    expect(judge([projection(1200, 150)], [], { overrides })).toMatchObject({ verdict: 'pass', limit: 160 });
+  });
+});

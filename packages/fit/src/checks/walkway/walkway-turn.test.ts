@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Room, Walkway } from '../../booth.js';
+import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+import { aColumn, aWalkway } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+interface Plan {
+  /** Inches: the lane behind the counter, its depth, its free end, the lane before it. */
+  readonly before?: number;
+  readonly deep?: number;
+  readonly end?: number;
+  readonly after?: number;
+  readonly walkway?: Partial<Walkway>;
+  readonly room?: Partial<Room>;
+  readonly booth?: Partial<Booth>;
+}
+
+/** A counter against the left wall, 3000 mm long, whose free end is the right one. */
+function plan({ before = 42, deep = 40, end = 48, after = 42, walkway, room, booth }: Plan): Booth {
+  return aBooth({
+    show: 'in',
+    room: aRoom(3000 + end * INCH, 20_000, {
+      seating: { origin: nowhere, first: given(after * INCH), standing: false },
+      ...room,
+    }),
+    desks: [aDesk('Counter', 1000, { width: given(3000), depth: given(deep * INCH) })],
+    placements: [aPlacement(['Counter'], 0, before * INCH)],
+    walkways: [aWalkway('Round', ['booth', 'back-wall'], { turns: true, serves: given(20), ...walkway })],
+    ...booth,
+  });
+}
+
+const turn = (parts: Plan) => findingOf(plan(parts), 'walkway-turn');
+
+describe('walkway-turn: 42, 48 and 42 in, or 60 in at the turn, round something narrower than 48 in', () => {
+  it.each<[string, Plan, string]>([
+    ['W33: counter 40 in, lanes 42 in, end 48 in', {}, 'pass'],
+    ['W33: the lane before it 40 in', { before: 40 }, 'fail'],
+    ['W33: the lane after it 40 in', { after: 40 }, 'fail'],
+    ['W33: both lanes 40 in, the end 60 in', { before: 40, after: 40, end: 60 }, 'pass'],
+    ['W33: both lanes 40 in, the end 59 in', { before: 40, after: 40, end: 59 }, 'fail'],
+    ['the end 47 in', { end: 47 }, 'fail'],
+    ['W33: a counter 48 in wide', { deep: 48, before: 36, end: 36, after: 36 }, 'pass'],
+    ['a counter 47 in wide', { deep: 47, before: 36, end: 36, after: 36 }, 'fail'],
+  ])('%s', (_, parts, verdict) => {
+    expect(turn(parts).verdict).toBe(verdict);
+  });
+
+  it('reports the width that decides, and all three as terms', () => {
+    const finding = turn({ end: 44 });
+    expect(finding.measured).toBeCloseTo(44 * INCH, 6);
+    expect(finding.limit).toBeCloseTo(48 * INCH, 6);
+    expect(finding.terms).toBe('42 in before the turn, 44 in at the turn, 42 in after the turn');
+    expect(finding.message).toContain('at the turn (the right wall)');
+    expect(finding.message).toContain('Widen it by 4 in, or make it 60 in at the turn');
+  });
+
+  it('a booth with two free ends is gone round at the roomier one', () => {
+    const placements = [aPlacement(['Counter'], 30 * INCH, 42 * INCH)];
+    const room = { width: given(30 * INCH + 3000 + 50 * INCH) };
+    expect(turn({ room, booth: { placements } })).toMatchObject({ verdict: 'pass' });
+    expect(turn({ room: { width: given(30 * INCH + 3000 + 40 * INCH) }, booth: { placements } }).measured).toBeCloseTo(
+      40 * INCH,
+      6,
+    );
+  });
+
+  it('a column at the corner of the turn narrows it', () => {
+    // 30 in to the right of the end, and 30 in nearer the back wall: 42.4 in from the corner.
+    const columns = [aColumn('Post', 3000 + 30 * INCH, 0, 100, 12 * INCH)];
+    const finding = turn({ end: 80, room: { columns } });
+    expect(finding).toMatchObject({ verdict: 'fail' });
+    expect(finding.measured).toBeCloseTo(30 * Math.SQRT2 * INCH, 6);
+    expect(finding.message).toContain('(Post)');
+  });
+
+  it('people who sit behind the counter narrow the lane before it', () => {
+    const seat = { kind: 'stool', name: 'Tall', origin: nowhere } as const;
+    const station = {
+      name: 'Sound',
+      origin: nowhere,
+      desk: { name: 'Counter', origin: nowhere },
+      seat: { name: 'Tall', origin: nowhere },
+      people: [],
+      postures: given(['sit'] as const),
+      task: given('controls' as const),
+      working: given(0),
+      lean: given(0),
+      screens: [],
+      controls: [],
+    };
+    const finding = turn({ before: 60, booth: { seats: [seat], workstations: [station] } });
+    expect(finding.measured).toBeCloseTo(41 * INCH, 6);
+    expect(turn({ before: 61, booth: { seats: [seat], workstations: [station] } }).verdict).toBe('pass');
+  });
+
+  it('a walkway before the booth that turns back behind it is the same turn', () => {
+    const walkways = [aWalkway('Round', ['seating', 'booth'], { turns: true })];
+    expect(turn({ booth: { walkways } }).terms).toBe('42 in before the turn, 48 in at the turn, 42 in after the turn');
+    expect(turn({ before: 40, booth: { walkways } }).message).toContain('after the turn (the back wall)');
+  });
+
+  it('an L is as wide as both its arms', () => {
+    // The arm comes back 1500 mm toward the wall: the booth is 1500 + 1016 deep, far more than 48 in.
+    const desks = [aDesk('Counter', 1000, { width: given(3000), depth: given(1016) }), aDesk('Arm', 1000)];
+    const placements = [aPlacement(['Counter'], 0, 3000), aPlacement(['Arm'], 0, 3000, 90)];
+    const finding = turn({ booth: { desks, placements } });
+    expect(finding).toMatchObject({ verdict: 'pass' });
+    expect(finding.message).toContain('the rule for turns is for less than 48 in');
+  });
+
+  it('what the file says narrows the turn counts, if it is less than the plan shows', () => {
+    expect(turn({ walkway: { atTurn: given(44 * INCH) } }).measured).toBeCloseTo(44 * INCH, 6);
+    expect(turn({ walkway: { atTurn: given(90 * INCH) } }).verdict).toBe('pass');
+    expect(turn({ walkway: { afterTurn: given(40 * INCH) } })).toMatchObject({ verdict: 'fail' });
+  });
+
+  it('asks for what the plan does not show', () => {
+    const open = turn({ room: { width: undefined } });
+    expect(open).toMatchObject({ verdict: 'unknown', missing: { property: 'width', of: 'room' } });
+    expect(turn({ room: { width: undefined }, walkway: { atTurn: given(48 * INCH) } }).verdict).toBe('pass');
+    const endless = turn({ room: { seating: undefined, depth: undefined } });
+    expect(endless).toMatchObject({ verdict: 'unknown', missing: { property: 'after-turn' } });
+    expect(turn({ booth: { placements: [] } })).toMatchObject({ verdict: 'unknown', missing: { property: 'place' } });
+  });
+
+  it('asks nothing of a walkway that does not turn', () => {
+    expect(findingsOf(plan({ walkway: { turns: false } }), 'walkway-turn')).toEqual([]);
+  });
+
+  it('in England the figure is a borrowed one, and the file may set its own', () => {
+    expect(turn({ booth: { limits: 'uk' } }).assumptions.join()).toContain('no UK figure was read');
+    const overrides = [{ check: 'walkway-turn', value: 1000, reason: 'agreed with the warden', origin: nowhere }];
+    expect(turn({ end: 40, booth: { overrides } })).toMatchObject({
+      verdict: 'pass',
+      source: 'the file’s own limit: agreed with the warden',
+    });
+  });
+});
