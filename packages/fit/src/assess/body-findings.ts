@@ -10,7 +10,7 @@ import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Band, type Demand } from '../stations/demand.js';
 import { settingOf, type Heights } from '../stations/rules.js';
 import { sharesOf, type RuleShares } from '../stations/shares.js';
-import { heightsOf, type Person, type Station } from '../stations/station.js';
+import { heightsOf, openHeights, type Person, type Station } from '../stations/station.js';
 import type { Share } from '../units.js';
 import { dimensionWords } from '../bodies/words.js';
 import { remediesFor } from './remedies.js';
@@ -31,7 +31,7 @@ export function assessBodies(scene: Scene, checks: readonly Check[]): BodyAssess
       const rules = scene.rules(station, posture);
       if (rules.length === 0) continue;
       for (const person of station.people) {
-        const outcome = outcomeOf(rules, heights ?? ANY_HEIGHTS, person);
+        const outcome = outcomeOf(rules, openHeights(station, posture), person);
         if (heights) served.push(servedBy(person, posture, outcome));
         rules.forEach((rule, index) => {
           const check = checks.find(({ id }) => id === rule.check)!;
@@ -43,9 +43,6 @@ export function assessBodies(scene: Scene, checks: readonly Check[]): BodyAssess
   });
   return { findings, workstations };
 }
-
-/** Rules that need no desk, or no seat, are answered even where the other height is not known. */
-const ANY_HEIGHTS: Heights = { seat: { min: -1e6, max: 1e6 }, desk: { min: -1e6, max: 1e6 } };
 
 interface Outcome {
   readonly heights: Heights;

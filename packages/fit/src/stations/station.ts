@@ -45,8 +45,19 @@ export function stands(station: Station): boolean {
 /** Seat and desk heights in a posture: a standing person has no seat. Undefined if the file does not say them. */
 export function heightsOf(station: Station, posture: Posture): { seat: Range; desk: Range } | undefined {
   const desk = station.desk?.height?.value;
-  const seat = posture === 'stand' ? { min: 0, max: 0 } : station.seat?.seat?.value;
+  const seat = seatHeight(station, posture);
   return desk && seat ? { seat, desk } : undefined;
+}
+
+/** The same, a height that the file does not say being any: enough for rules that do not ask for it. */
+export function openHeights(station: Station, posture: Posture): { seat: Range; desk: Range } {
+  return { seat: seatHeight(station, posture) ?? ANY_HEIGHT, desk: station.desk?.height?.value ?? ANY_HEIGHT };
+}
+
+const ANY_HEIGHT: Range = { min: -1e6, max: 1e6 };
+
+function seatHeight(station: Station, posture: Posture): Range | undefined {
+  return posture === 'stand' ? { min: 0, max: 0 } : station.seat?.seat?.value;
 }
 
 /** The desk's height, if the file does not say it. */

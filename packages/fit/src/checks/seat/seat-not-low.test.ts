@@ -86,6 +86,14 @@ describe('seat-not-low: P − (S − F), preferred at most 50, outer at most 100
     });
   });
 
+  it('is answered where the desk’s height is not known', () => {
+    const { height: _, ...desk } = aDesk('Left', 1);
+    const judgeWithout = (seat: number) =>
+      findingOf(aBooth({ ...knees({ popliteal: 400, seat }), desks: [desk] }), 'seat-not-low');
+    expect(judgeWithout(425)).toMatchObject({ verdict: 'pass', measured: 0 });
+    expect(judgeWithout(300)).toMatchObject({ verdict: 'fail', measured: 125 });
+  });
+
   it('asks nothing of people who stand', () => {
     const standing = aBooth({
       operators: [anOperator('Noor', { stature: 1600 })],
