@@ -1,4 +1,5 @@
 import type { Booth, Origin, PlanPoint, Posture } from './booth.js';
+import type { SketchFigures } from './figures/figures.js';
 import type { Range, Share } from './units.js';
 
 export type Verdict = 'pass' | 'marginal' | 'fail' | 'unknown';
@@ -161,6 +162,8 @@ export interface Assessment {
   readonly walkways: readonly WalkwayFigures[];
   readonly operators: readonly OperatorFigures[];
   readonly layout: LayoutFigures;
+  /** What drawings need. Computed when it is first read; absent from an assessment that nobody can draw. */
+  readonly sketch?: SketchFigures;
 }
 
 /** What would fit, of one workstation: computed on request, since it costs more than all checks together. */
@@ -169,7 +172,7 @@ export interface StationAdvice {
   readonly origin: Origin;
   /** The band of each height that suits each person, everything else left as it is. */
   readonly bands: readonly HeightBands[];
-  /** What to set, best first: the fewest changes that serve most people. */
+  /** What to set, best first: the fewest changes that serve most people. Empty if none serves more than the file does. */
   readonly plans: readonly Plan[];
   /** What no single number can give, and what would. */
   readonly notes: readonly string[];
@@ -202,7 +205,7 @@ export interface PersonBand {
 
 /** Heights to set together, and whom they serve when put into the file. */
 export interface Plan {
-  /** 'Set the desk Left to 41 1/4 in: serves 3 of 3'. */
+  /** 'Set the desk Left to 41 1/4 in: suits Tobias, most likely Noor, not Priya'. */
   readonly title: string;
   readonly settings: readonly { readonly part: HeightPart; readonly of: string; readonly value: Range }[];
   readonly changes: readonly { readonly origin: Origin; readonly text: string }[];
@@ -217,8 +220,10 @@ export interface LeftOut {
   readonly who: string;
   readonly posture: Posture;
   readonly check: string;
-  /** By how much the check misses, millimetres. */
+  /** By how much the check misses, millimetres; absent for a crowd. */
   readonly by?: number;
+  /** Of a crowd: how much of it would be served. */
+  readonly share?: Share;
 }
 
 /** Share served against one height, everything else as the file says. */

@@ -4,6 +4,8 @@ import { dimensionNames } from '../bodies/dimensions.js';
 import type { Acceptance, Booth } from '../booth.js';
 import { checks as catalogue } from '../checks/catalogue.js';
 import type { Check, FindingDraft } from '../checks/check.js';
+import type { SketchFigures } from '../figures/figures.js';
+import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
 import { assessBodies } from './body-findings.js';
 
@@ -18,6 +20,7 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
     const drafts = [...(bodies.findings.get(check) ?? []), ...(check.find?.(scene) ?? [])];
     return drafts.map((draft) => finished(check, draft, booth.accepted));
   });
+  let sketch: SketchFigures | undefined;
   return {
     booth,
     findings,
@@ -25,6 +28,9 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
     walkways: walkwaysOf(scene, findings),
     operators: booth.operators.map((operator) => operatorFigures(scene, operator.name)),
     layout: { ...scene.layout },
+    get sketch() {
+      return (sketch ??= sketchOf(scene));
+    },
   };
 }
 

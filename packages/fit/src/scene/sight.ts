@@ -96,7 +96,7 @@ export function rackObstacles(scene: Scene): readonly Obstacle[] {
 }
 
 /** EIA-310. */
-const RACK_UNIT: Millimetres = 44.45;
+export const RACK_UNIT: Millimetres = 44.45;
 
 /** Rows of people in front of the booth, across the whole room. */
 export function crowdObstacles(scene: Scene): readonly Obstacle[] {

@@ -1,0 +1,38 @@
+import type { Scene } from '../scene/scene.js';
+import { stageLines } from '../scene/stage-lines.js';
+import { eyesAt, type Eyes } from '../scene/viewing.js';
+import { TOLERANCE } from '../units.js';
+import type { StageSight } from './figures.js';
+
+/** What everyone sees of the stage; nobody whose desk, or whose stage, has no place. */
+export function sightsOf(scene: Scene): readonly StageSight[] {
+  return scene.stations.flatMap((station) => eyesAt(scene, station).flatMap((eyes) => sightOf(scene, eyes)));
+}
+
+function sightOf(scene: Scene, { station, person, posture, eye, desk }: Eyes): StageSight[] {
+  const sight = stageLines(scene, station);
+  const ahead = sight?.targets[Math.floor(sight.targets.length / 2)];
+  if (!sight || !ahead) return [];
+  const { place, floor, stage } = sight;
+  const above = sight.highest(eye, desk);
+  const decides = sight.lines.find((line) => above > TOLERANCE && sight.above(line, eye, desk) === above);
+  const target = decides?.target ?? ahead;
+  return [
+    {
+      workstation: station.name,
+      who: person.name,
+      posture,
+      eye: { ...place, z: eye + floor },
+      lands: { ...target, z: stage + above },
+      above,
+      ...(decides && {
+        over: {
+          what: decides.obstacle.what,
+          x: place.x + decides.at * (target.x - place.x),
+          y: place.y + decides.at * (target.y - place.y),
+          z: sight.top(decides.obstacle, desk),
+        },
+      }),
+    },
+  ];
+}
