@@ -86,8 +86,8 @@ describe('screen-distance: eye to the middle, preferred 500..1000, outer at leas
 
   it('says what to do, and the setback that it names passes', () => {
     const near = judge(aScreen('Cues', 420, 'centre', 1500));
-    expect(near.message).toContain('nearer than 500 mm tires the eyes. Move it back: set its setback to about');
-    const [, setback] = /about (\d+)mm/.exec(near.message)!;
+    expect(near.message).toContain('nearer than 500 mm tires the eyes. Move it back: set its setback to');
+    const [, setback] = /setback to (\d+) mm/.exec(near.message)!;
     expect(judge(aScreen('Cues', Number(setback), 'centre', 1500)).verdict).toBe('pass');
     expect(near.remedies[0]!.changes[0]!.text).toBe(`${setback}mm`);
     expect(judge(aScreen('Cues', 1200, 'centre', 1500)).message).toContain('Bring it nearer');

@@ -1,4 +1,4 @@
-import { typeLength } from '../../format.js';
+import { buyingStep, typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { distanceTo, keyOf, linesOf, shareOfEyes } from '../../scene/viewing.js';
 import { TOLERANCE } from '../../units.js';
@@ -8,6 +8,8 @@ import { aboutView, eachView, whoLooks } from './each-view.js';
 const NEAREST = 500;
 const FARTHEST = 1000;
 const TOO_NEAR = 400;
+/** How far inside the band a remedy aims, so that people of the same stature are inside too. */
+const SPARE = 20;
 
 export const screenDistance: Check = {
   id: 'screen-distance',
@@ -62,9 +64,11 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       const limit = verdict === 'fail' ? TOO_NEAR : tooFar || distance > (NEAREST + FARTHEST) / 2 ? FARTHEST : NEAREST;
       const margin = limit === FARTHEST ? FARTHEST - distance : distance - limit;
       const setback = view.use.setback!;
-      const shift = tooFar ? FARTHEST - distance : NEAREST - distance;
+      const shift = tooFar ? FARTHEST - distance - SPARE : Math.max(0, NEAREST - distance) + SPARE;
       const wanted = setback.value + shift * (view.level / distance) * (view.ahead / view.level);
-      const text = typeLength(wanted + (tooFar ? -3 : 3), scene.booth.show);
+      const step = buyingStep(scene.booth.show);
+      const snapped = (tooFar ? Math.floor(wanted / step) : Math.ceil(wanted / step)) * step;
+      const text = typeLength(snapped, scene.booth.show);
       const what = `${view.name} is ${scene.length(distance)} from the eyes of ${whoLooks(eyes)}`;
       const advice = tooFar ? 'Bring it nearer' : 'Move it back';
       return {
@@ -78,7 +82,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
         message:
           verdict === 'pass'
             ? `${what}: a good viewing distance.`
-            : `${what}; ${tooFar ? `beyond ${scene.length(FARTHEST)} text must grow` : `nearer than ${scene.length(NEAREST)} tires the eyes`}. ${advice}: set its setback to about ${text}.`,
+            : `${what}; ${reasonOf(distance, scene.length)}. ${advice}: set its setback to ${scene.length(snapped)}.`,
         origin: setback.origin ?? view.use.monitor.origin,
         remedies:
           verdict === 'pass' || !setback.origin
@@ -87,3 +91,9 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       };
     }),
 };
+
+function reasonOf(distance: number, length: (value: number) => string): string {
+  if (distance > FARTHEST) return `beyond ${length(FARTHEST)} text must grow`;
+  if (distance < NEAREST) return `nearer than ${length(NEAREST)} tires the eyes`;
+  return `so near the least of ${length(NEAREST)} that others of the same stature are nearer`;
+}

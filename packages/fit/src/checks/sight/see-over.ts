@@ -153,14 +153,15 @@ function remediesOf(
     ];
   }
   const lift = (z + (obstacle.top - z) / at - stage) / (1 / at - 1);
-  return [
-    {
-      title: `Raise the booth on a platform by ${scene.length(lift)}, with the guards and steps that local codes ask for`,
-      changes: [],
-      safe: false,
-    },
-  ];
+  const title =
+    lift <= HIGHEST_PLATFORM
+      ? `Raise the booth on a platform by ${scene.length(lift)}, with the guards and steps that local codes ask for`
+      : 'No platform of a sensible height clears them: keep an aisle or a gap in the rows before the booth';
+  return [{ title, changes: [], safe: false }];
 }
+
+/** Above it a platform needs guards (IBC 1015.2), and is more than a hall would build for a booth. */
+const HIGHEST_PLATFORM: Millimetres = 30 * 25.4;
 
 function assumptionsOf(scene: Scene): readonly string[] {
   const { seating, stage } = scene.booth.room!;
