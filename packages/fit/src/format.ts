@@ -1,4 +1,4 @@
-import { FOOT, INCH, type Degrees, type DisplayUnit, type Millimetres, type Share } from './units.js';
+import { FOOT, INCH, type Degrees, type DisplayUnit, type Millimetres, type Range, type Share } from './units.js';
 
 /** Inches are shown to the nearest eighth: finer than a tape is read, coarser than noise. */
 const INCH_STEPS = 8;
@@ -18,6 +18,13 @@ export function formatLength(length: Millimetres, unit: DisplayUnit): string {
     case 'm':
       return `${length < 0 ? '−' : ''}${Math.abs(length / 1000).toFixed(2)} m`;
   }
+}
+
+/** One length, or a range with its unit said once: `27 1/2 to 30 3/4 in`. */
+export function formatRange({ min, max }: Range, unit: DisplayUnit): string {
+  const [low, high] = [formatLength(min, unit), formatLength(max, unit)];
+  if (low === high) return low;
+  return unit === 'ft' ? `${low} to ${high}` : `${low.slice(0, -unit.length - 1)} to ${high}`;
 }
 
 /** A length as it would be typed into a booth file, in the file's unit: `41 1/4in`, `1048mm`. */

@@ -18,7 +18,7 @@ import {
 } from '../testing/booths.js';
 import { wholeBody } from '../testing/findings.js';
 import { advise, adviseStation } from './advise.js';
-import { withSettings } from './plans.js';
+import { withSettings } from './with-settings.js';
 
 type Own = Partial<Record<DimensionName, number>>;
 
@@ -73,15 +73,16 @@ describe('plans', () => {
     );
   });
 
-  it('a person who stands alone at a fixed desk is always served by setting the desk', () => {
+  it('a person who stands alone at a fixed desk is served by setting the desk, or is served already', () => {
     fc.assert(
       fc.property(fc.integer({ min: 900, max: 1250 }), fc.integer({ min: 850, max: 1150 }), (elbow, desk) => {
         const operators = [aMeasuredOperator('Noor', wholeBody({ standingElbowHeight: elbow }))];
         const workstations = [aStation('Sound', 'Left', undefined, ['Noor'])];
-        const plan = adviseStation(aBooth({ operators, desks: [aDesk('Left', desk)], workstations }), 'Sound')!
-          .plans[0]!;
-        expect(plan.serves).toEqual(['Noor']);
-        const value = plan.settings[0]!.value.min;
+        const before = aBooth({ operators, desks: [aDesk('Left', desk)], workstations });
+        const [plan] = adviseStation(before, 'Sound')!.plans;
+        const value = plan?.settings[0]!.value.min ?? desk;
+        expect(verdictsOf(before, 'Noor')).toEqual([plan ? expect.not.stringMatching('pass') : 'pass']);
+        expect(plan?.serves ?? ['Noor']).toEqual(['Noor']);
         expect(value - elbow - 25).toBeGreaterThanOrEqual(-101);
         expect(value - elbow - 25).toBeLessThanOrEqual(-49);
       }),
@@ -104,14 +105,15 @@ describe('plans', () => {
         const plans = adviseStation(standing, 'Sound')!.plans;
         const alone = plans.find(
           ({ settings }) => settings.length === 1 && settings[0]!.value.min === settings[0]!.value.max,
-        )!;
+        );
+        const already = people.filter((_, index) => verdictsOf(standing, `Person${index}`).includes('pass')).length;
         for (let height = 800; height <= 1200; height += 5) {
           const setting = { part: 'desk', of: 'Left', value: { min: height, max: height } } as const;
           const tried = assess(withSettings(standing, [setting])).findings.filter(
             ({ check }) => check === 'standing-work',
           );
           const served = tried.filter(({ verdict }) => verdict === 'pass').length;
-          expect(served).toBeLessThanOrEqual(alone.serves.length);
+          expect(served).toBeLessThanOrEqual(alone?.serves.length ?? already);
         }
       }),
       { numRuns: 20 },
@@ -120,12 +122,77 @@ describe('plans', () => {
 
   it('the title says whom it serves', () => {
     const [plan] = adviseStation(booth([{}, {}], 1100, [600, 800]), 'Sound')!.plans;
-    expect(plan!.title).toMatch(/^Set the desk Left to .*: serves 2 of 2$/);
+    expect(plan!.title).toMatch(/^Set the desk Left to .*: suits Person0 and Person1$/);
     expect(plan!.changes.length).toBe(plan!.settings.length);
+  });
+
+  it('changes nothing where everybody is served already', () => {
+    const suited = booth(
+      [{ standingElbowHeight: 1000, sittingElbowHeight: 230, poplitealHeight: 375 }],
+      950,
+      [600, 800],
+    );
+    expect(verdictsOf(suited, 'Person0')).toEqual(expect.arrayContaining(['pass']));
+    expect(new Set(verdictsOf(suited, 'Person0'))).toEqual(new Set(['pass']));
+    expect(adviseStation(suited, 'Sound')!.plans).toEqual([]);
+  });
+
+  it('leaves a desk where it is if only the stool has to change', () => {
+    const low = booth([{ standingElbowHeight: 1050, sittingElbowHeight: 230, poplitealHeight: 375 }], 1000, [500, 500]);
+    const [plan] = adviseStation(low, 'Sound')!.plans;
+    expect(plan!.settings.map(({ part }) => part)).toEqual(['seat']);
+    expect(plan!.serves).toEqual(['Person0']);
+  });
+
+  it('keeps a hanging ring off the floor', () => {
+    fc.assert(
+      fc.property(bodies, fc.integer({ min: 600, max: 1100 }), (people, desk) => {
+        const before = booth(people, desk, [450, 500]);
+        for (const { settings } of adviseStation(before, 'Sound')!.plans) {
+          const after = withSettings(before, settings).seats[0]!;
+          if (settings.some(({ part }) => part === 'seat')) {
+            expect(after.seat!.value.max).toBeGreaterThan(after.footRing!.distance.value);
+          }
+        }
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('counts among those left out whoever loses by it elsewhere', () => {
+    const legs = (poplitealHeight: number) => wholeBody({ poplitealHeight, sittingElbowHeight: 230 });
+    const operators = [aMeasuredOperator('Noor', legs(340)), aMeasuredOperator('Tobias', legs(450))];
+    const shared = aBooth({
+      operators,
+      desks: [aDesk('Left', 1000), aDesk('Right', 1000)],
+      seats: [aSeat('Tall', [600, 850], ringBelow(460))],
+      workstations: [aStation('Sound', 'Left', 'Tall', ['Noor']), aStation('Words', 'Right', 'Tall', ['Tobias'])],
+    });
+    for (const { serves, leftOut } of adviseStation(shared, 'Sound')!.plans) {
+      if (serves.includes('Noor')) expect(leftOut.map(({ who }) => who)).toContain('Tobias');
+    }
+    expect(new Set(verdictsOf(shared, 'Tobias'))).toEqual(new Set(['pass']));
+  });
+
+  it('is worth something to a crowd of which it serves more', () => {
+    const crowd = aBooth({
+      crowds: [aCrowd('Volunteers', 0.5)],
+      desks: [aDesk('Left', 1000)],
+      seats: [aSeat('Tall', [650, 850], ringBelow(480))],
+      workstations: [aStation('Words', 'Left', 'Tall', ['Volunteers'])],
+    });
+    const before = assess(crowd).workstations[0]!.served[0]!.share;
+    const [plan] = adviseStation(crowd, 'Words')!.plans;
+    expect(plan!.leftOut[0]!.share).toBeGreaterThan(before + 0.2);
+    expect(plan!.title).toMatch(/: suits about \d in 10 of Volunteers$/);
+    const after = assess(withSettings(crowd, plan!.settings)).workstations[0]!.served[0]!.share;
+    expect(plan!.leftOut[0]!.share).toBeCloseTo(after, 9);
   });
 
   it('says when no one ring suits two people', () => {
     const far = booth([{ poplitealHeight: 340 }, { poplitealHeight: 450 }], 1000, [650, 750]);
+    const near = booth([{ poplitealHeight: 375 }, { poplitealHeight: 425 }], 1000, [650, 750]);
+    expect(adviseStation(near, 'Sound')!.notes).toEqual([]);
     const notes = adviseStation(far, 'Sound')!.notes.join();
     expect(notes).toContain('second stool');
     expect(notes).toContain(formatLength(340, 'mm'));
@@ -209,8 +276,40 @@ describe('shopping', () => {
   it('asks for the seat range, the ring, and a seat that fits the people', () => {
     const lines = advise(booth([{ sittingElbowHeight: 190 }, { sittingElbowHeight: 280 }], 1000, [650, 750])).shopping;
     const stool = lines.find(({ item }) => item === 'stool Tall')!.wants.join('; ');
-    expect(stool).toMatch(/seat adjustable over at least \d+ mm to \d+ mm/);
+    expect(stool).toMatch(/seat adjustable over at least \d+ to \d+ mm/);
     expect(stool).toContain('below the seat');
     expect(stool).toMatch(/seat at least 4\d\d mm wide/);
+  });
+
+  it('asks for a stool that everyone can set who uses it, at the desks as they are planned', () => {
+    const some = booth([{ sittingElbowHeight: 190 }, { sittingElbowHeight: 280 }], 1000, [650, 660]);
+    const { shopping, stations } = advise(some);
+    const planned = withSettings(some, stations[0]!.plans[0]!.settings);
+    const [, min, max] = shopping[1]!.wants[0]!.match(/^seat adjustable over at least (\d+) to (\d+) mm$/)!.map(Number);
+    const seat = (range: { min: number; max: number }) =>
+      withSettings(planned, [{ part: 'seat', of: 'Tall', value: range }]);
+    const elbows = (of: Booth) =>
+      assess(of)
+        .findings.filter(({ check }) => check === 'seated-elbow')
+        .map(({ verdict }) => verdict);
+    expect(elbows(seat({ min: min!, max: max! }))).toEqual(['pass', 'pass']);
+    expect(elbows(seat({ min: min!, max: max! - 10 }))).not.toEqual(['pass', 'pass']);
+    expect(elbows(seat({ min: min! + 10, max: max! }))).not.toEqual(['pass', 'pass']);
+  });
+
+  it('asks for a ring that moves where legs are too far apart', () => {
+    const ringFor = (...legs: number[]) =>
+      advise(
+        booth(
+          legs.map((poplitealHeight) => ({ poplitealHeight })),
+          1000,
+          [650, 750],
+        ),
+      )
+        .shopping.find(({ item }) => item === 'stool Tall')!
+        .wants.find((want) => want.startsWith('foot ring'));
+    expect(ringFor(375)).toBe('foot ring 350 to 400 mm below the seat');
+    expect(ringFor(375, 400)).toBe('foot ring 375 to 400 mm below the seat');
+    expect(ringFor(350, 450)).toBe('foot ring that moves on its column, from 350 to 450 mm below the seat');
   });
 });

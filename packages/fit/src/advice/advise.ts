@@ -8,7 +8,8 @@ import { makeScene, type Scene } from '../scene/scene.js';
 import { sits, type Station } from '../stations/station.js';
 import { bandsOf, curveOf } from './bands.js';
 import { measureNext } from './measure-next.js';
-import { notesFor, plansFor } from './plans.js';
+import { notesFor } from './notes.js';
+import { plansFor } from './plans.js';
 import { shoppingFor } from './shopping.js';
 
 /**
@@ -21,7 +22,7 @@ export function advise(booth: Booth, checks: readonly Check[] = catalogue): Advi
   return {
     stations,
     measure: measureNext(scene, assess(booth, checks).findings),
-    shopping: shoppingFor(scene, stations),
+    shopping: shoppingFor(scene, stations, checks),
   };
 }
 

@@ -3,17 +3,14 @@ import { sdOf, type Body } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import { quantileOf } from '../bodies/people.js';
 import type { Person } from '../stations/station.js';
-import type { Millimetres, Range } from '../units.js';
+import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 import { openSettings, seatSpan } from './bands.js';
 
 /**
- * The range that a seat must be adjustable over so that everyone at the desk finds a height that suits: from the lowest that the
- * highest-seated could do with, to the highest that the lowest-seated could. Where a sitting elbow is not measured, people with low
- * and with high elbows both count.
+ * The range that a seat must be adjustable over so that each span holds a height of it: from the lowest that the highest-seated
+ * could do with, to the highest that the lowest-seated could. Undefined if nobody sits.
  */
-export function seatRangeFor(choice: Choice, desk: Range, step: Millimetres): Range | undefined {
-  const seated = choice.places.filter(({ posture }) => posture === 'sit');
-  const spans = seated.flatMap((place) => spansOf(place, desk));
+export function seatRangeFor(spans: readonly Range[], step: Millimetres): Range | undefined {
   if (spans.length === 0) return undefined;
   const lowest = Math.min(...spans.map(({ max }) => max));
   const highest = Math.max(...spans.map(({ min }) => min));
@@ -22,6 +19,21 @@ export function seatRangeFor(choice: Choice, desk: Range, step: Millimetres): Ra
     return { min: middle, max: middle };
   }
   return { min: Math.floor(lowest / step) * step, max: Math.ceil(highest / step) * step };
+}
+
+/** Whether a seat of that range can be set for each span. */
+export function reaches(seat: Range, spans: readonly Range[]): boolean {
+  return spans.every(({ min, max }) => min <= seat.max + TOLERANCE && max >= seat.min - TOLERANCE);
+}
+
+/**
+ * Which heights of a seat suit each person who sits on it, the desk being what it is. Where a sitting elbow is not measured, people with low
+ * and with high elbows both count.
+ */
+export function seatSpans({ places }: Choice, seat: string, desk: Range): readonly Range[] {
+  return places
+    .filter(({ posture, station }) => posture === 'sit' && station.seat?.name === seat)
+    .flatMap((place) => spansOf(place, desk));
 }
 
 function spansOf(place: Place, desk: Range): Range[] {

@@ -1,123 +1,137 @@
-import type { Plan, ShoppingLine, StationAdvice } from '../assessment.js';
-import type { Desk, Seat } from '../booth.js';
+import type { ShoppingLine, StationAdvice } from '../assessment.js';
 import { percentileOf } from '../bodies/body.js';
-import { formatLength } from '../format.js';
-import type { Scene } from '../scene/scene.js';
+import type { Desk, Monitor, Rack, Seat, Skirt } from '../booth.js';
+import type { Check } from '../checks/check.js';
+import { buyingStep, formatRange } from '../format.js';
+import { makeScene, type Scene } from '../scene/scene.js';
 import { sits, type Person } from '../stations/station.js';
-import type { Millimetres, Range } from '../units.js';
+import { TOLERANCE, type Millimetres, type Range } from '../units.js';
+import { freeSeat } from './free-seat.js';
+import { dropFor, dropsFor, legsOf } from './legs.js';
+import { seatRangeFor, seatSpans } from './seat-range.js';
+import { withSettings } from './with-settings.js';
 
 /** Seat widths and depths: hip breadth + 10 and at least 400; buttock-popliteal length − 30 (Panero & Zelnik, CCOHS). */
 const LEAST_SEAT_WIDTH: Millimetres = 400;
 const WIDTH_ALLOWANCE: Millimetres = 10;
 const DEPTH_ALLOWANCE: Millimetres = 30;
-/** A ring that suits legs this much longer or shorter still suits (own bound, as in seat-not-low). */
-const RING_PLAY: Millimetres = 50;
 
-/** What to ask for in a shop, without the tool at hand. */
-export function shoppingFor(scene: Scene, stations: readonly StationAdvice[]): readonly ShoppingLine[] {
-  const best = new Map(
-    stations.flatMap(({ plans }) => (plans[0] ? plans[0].settings.map((s) => [`${s.part} ${s.of}`, s] as const) : [])),
-  );
-  const setting = (part: Plan['settings'][number]['part'], of: string) => best.get(`${part} ${of}`)?.value;
+/** What to ask for in a shop, without the tool at hand: the booth as the best plan of each workstation has it. */
+export function shoppingFor(
+  scene: Scene,
+  stations: readonly StationAdvice[],
+  checks: readonly Check[],
+): readonly ShoppingLine[] {
+  const settings = stations.flatMap(({ plans }) => plans[0]?.settings ?? []);
+  const planned = settings.length > 0 ? makeScene(withSettings(scene.booth, settings), checks) : scene;
+  const { desks, seats, monitors, racks, skirts } = planned.booth;
   return [
-    ...scene.booth.desks.map((desk) => deskLine(scene, desk, setting('desk', desk.name) ?? desk.height?.value)),
-    ...scene.booth.seats.map((seat) =>
-      seatLine(scene, seat, setting('seat', seat.name) ?? seat.seat?.value, setting('ring', seat.name)),
-    ),
-    ...scene.booth.monitors.map(({ name, diagonal }): ShoppingLine => {
-      return {
-        item: `screen ${name}`,
-        wants: diagonal ? [`diagonal ${formatLength(diagonal.value, scene.booth.show)}`] : [],
-      };
-    }),
-    ...scene.booth.racks.map(({ name, units, width, depth }): ShoppingLine => {
-      const size = [width && `${scene.length(width.value)} wide`, depth && `${scene.length(depth.value)} deep`];
-      return {
-        item: `rack ${name}`,
-        wants: [...(units ? [`${units.value} units`] : []), ...size.flatMap((one) => one ?? [])],
-      };
-    }),
-    ...skirtLines(scene, setting),
+    ...desks.map((desk) => deskLine(planned, desk)),
+    ...seats.map((seat) => seatLine(planned, seat)),
+    ...monitors.map((monitor) => screenLine(planned, monitor)),
+    ...racks.map((rack) => rackLine(planned, rack)),
+    ...skirts.map((skirt) => skirtLine(planned, skirt)),
   ].filter(({ wants }) => wants.length > 0);
 }
 
-function deskLine(scene: Scene, desk: Desk, height: Range | undefined): ShoppingLine {
-  return {
-    item: `desk ${desk.name}`,
-    wants: [
-      ...(desk.width ? [`${scene.length(desk.width.value)} wide`] : []),
-      ...(desk.depth ? [`${scene.length(desk.depth.value)} deep`] : []),
-      ...(height ? [span(scene, height, 'top at', 'height adjustable over at least')] : []),
-      ...(desk.top.isDefault ? [] : [`top at most ${scene.length(desk.top.value)} thick`]),
-    ],
-  };
+function deskLine({ booth, length }: Scene, { name, width, depth, height, top }: Desk): ShoppingLine {
+  return line(`desk ${name}`, [
+    height && heightOf('work surface', height.value, booth.show),
+    width && `${length(width.value)} wide`,
+    depth && `${length(depth.value)} deep`,
+    !top.isDefault && `top at most ${length(top.value)} thick`,
+  ]);
 }
 
-function seatLine(scene: Scene, seat: Seat, height: Range | undefined, ring: Range | undefined): ShoppingLine {
+function seatLine(scene: Scene, seat: Seat): ShoppingLine {
   const people = scene.stations
     .filter((station) => sits(station) && station.seat?.name === seat.name)
     .flatMap((station) => station.people);
+  const height = neededOf(scene, seat) ?? seat.seat?.value;
   const hips = extreme(people, 'hipBreadthSitting', Math.max);
   const thighs = extreme(people, 'buttockPoplitealLength', Math.min);
-  const drop =
-    ring ??
-    (seat.footRing?.from === 'seat'
-      ? { min: seat.footRing.distance.value, max: seat.footRing.distance.value }
-      : undefined);
-  const rings = drop && ringBand(people, drop.min, scene.booth.shoe.value);
-  return {
-    item: `${seat.kind} ${seat.name}`,
-    wants: [
-      ...(height ? [span(scene, height, 'seat at', 'seat adjustable over at least')] : []),
-      ...(rings ? [span(scene, rings, 'foot ring', 'foot ring between', ' below the seat')] : []),
-      ...(hips === undefined
-        ? []
-        : [`seat at least ${scene.length(Math.max(LEAST_SEAT_WIDTH, hips + WIDTH_ALLOWANCE))} wide`]),
-      ...(thighs === undefined ? [] : [`seat at most ${scene.length(thighs - DEPTH_ALLOWANCE)} deep`]),
-    ],
-  };
+  return line(`${seat.kind} ${seat.name}`, [
+    height && heightOf('seat', height, scene.booth.show),
+    ringOf(scene, seat, people),
+    hips !== undefined && `seat at least ${scene.length(Math.max(LEAST_SEAT_WIDTH, hips + WIDTH_ALLOWANCE))} wide`,
+    thighs !== undefined && `seat at most ${scene.length(thighs - DEPTH_ALLOWANCE)} deep`,
+  ]);
 }
 
-/** Drops that suit every average body; if none does, the one planned. */
-function ringBand(people: readonly Person[], planned: Millimetres, shoe: Millimetres): Range {
-  const legs = people.map(({ dimensions }) => dimensions.poplitealHeight + shoe);
-  const band = { min: Math.max(...legs) - RING_PLAY, max: Math.min(...legs) };
-  return legs.length > 0 && band.min <= band.max ? band : { min: planned, max: planned };
+function heightOf(what: string, height: Range, show: Scene['booth']['show']): string {
+  const words = formatRange(height, show);
+  return height.min === height.max ? `${what} ${words} above the floor` : `${what} adjustable over at least ${words}`;
 }
 
-/** Known people by what was measured or their average, crowds by their own tail. */
+/** The seat heights that everyone needs who uses the seat, at whichever desk. */
+function neededOf(scene: Scene, seat: Seat): Range | undefined {
+  const desks = new Map(
+    scene.stations
+      .filter((station) => station.seat?.name === seat.name && station.desk?.height)
+      .map((station) => [station.desk!.name, station]),
+  );
+  const spans = [...desks.values()].flatMap((station) => {
+    const choice = freeSeat(scene, station);
+    return choice ? seatSpans(choice, seat.name, station.desk!.height!.value) : [];
+  });
+  return seatRangeFor(spans, buyingStep(scene.booth.show));
+}
+
+/** Drops that suit every leg; if none does, a ring that moves. */
+function ringOf({ booth, length }: Scene, { footRing }: Seat, people: readonly Person[]): string | undefined {
+  if (!footRing) return undefined;
+  if (footRing.from === 'floor') return `foot ring ${length(footRing.distance.value)} above the floor`;
+  const legs = people.flatMap((person) => legsOf(person, booth.shoe.value));
+  if (legs.length === 0) return `foot ring ${length(footRing.distance.value)} below the seat`;
+  const drops = dropsFor(legs);
+  if (drops.min <= drops.max) return `foot ring ${formatRange(drops, booth.show)} below the seat`;
+  if (drops.min <= drops.max + 2 * TOLERANCE) return `foot ring ${length(drops.max)} below the seat`;
+  const wanted = legs.map(dropFor);
+  const reach = formatRange({ min: Math.min(...wanted), max: Math.max(...wanted) }, booth.show);
+  return `foot ring that moves on its column, from ${reach} below the seat`;
+}
+
+/** Known people by what was measured or by their own tail, crowds by theirs. */
 function extreme(
   people: readonly Person[],
   dimension: 'hipBreadthSitting' | 'buttockPoplitealLength',
   most: (...values: number[]) => number,
-) {
+): Millimetres | undefined {
   if (people.length === 0) return undefined;
   const p = most === Math.max ? 0.95 : 0.05;
   return most(...people.map(({ body }) => percentileOf(body, dimension, p)));
 }
 
-function skirtLines(scene: Scene, setting: (part: 'desk', of: string) => Range | undefined): ShoppingLine[] {
-  return scene.booth.skirts.map(({ name, on, length }) => {
-    const heights = on.flatMap(({ name: desk }) => {
-      return setting('desk', desk) ?? scene.booth.desks.find((one) => one.name === desk)?.height?.value ?? [];
-    });
-    const lowest = heights.length > 0 ? Math.min(...heights.map(({ min }) => min)) : undefined;
-    return {
-      item: `skirt ${name}`,
-      wants: [
-        ...(lowest === undefined ? [] : [`${scene.length(lowest - HEM)} drop`]),
-        ...(length ? [`${scene.length(length.value)} long`] : []),
-        'with its flame certificate',
-      ],
-    };
-  });
+function screenLine({ length }: Scene, { name, diagonal, aspect, pixels }: Monitor): ShoppingLine {
+  return line(`screen ${name}`, [
+    diagonal && `${length(diagonal.value)} diagonal`,
+    !aspect.isDefault && `${aspect.value.across}:${aspect.value.down}`,
+    pixels && `${pixels.value.across} × ${pixels.value.down} pixels`,
+  ]);
+}
+
+function rackLine({ length }: Scene, { name, units, width, depth }: Rack): ShoppingLine {
+  return line(`rack ${name}`, [
+    units && `${units.value} rack units high`,
+    width && `${length(width.value)} wide`,
+    depth && `${length(depth.value)} deep`,
+  ]);
+}
+
+function skirtLine({ booth, length: words }: Scene, { name, on, length }: Skirt): ShoppingLine {
+  const heights = on.flatMap((desk) => booth.desks.find((one) => one.name === desk.name)?.height?.value ?? []);
+  const lowest = heights.length > 0 ? Math.min(...heights.map(({ min }) => min)) : undefined;
+  const where = heights.some(({ min, max }) => max > min) ? ' with the desk at its lowest' : '';
+  return line(`skirt ${name}`, [
+    lowest !== undefined && `drop ${words(lowest - HEM)}, to end ${words(HEM)} above the floor${where}`,
+    length && `${words(length.value)} of cloth`,
+    'with its flame certificate',
+  ]);
 }
 
 /** Hem above the floor: the middle of 1/2 to 1 in (trade sizes, weak). */
 const HEM: Millimetres = 19;
 
-function span(scene: Scene, { min, max }: Range, one: string, several: string, tail = ''): string {
-  if (max - min < 1) return `${one} ${scene.length(min)}${tail}`;
-  const joint = several.endsWith('between') ? 'and' : 'to';
-  return `${several} ${scene.length(min)} ${joint} ${scene.length(max)}${tail}`;
+function line(item: string, wants: readonly (string | false | undefined)[]): ShoppingLine {
+  return { item, wants: wants.filter((want): want is string => typeof want === 'string') };
 }
