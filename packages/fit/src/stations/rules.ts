@@ -1,7 +1,7 @@
 import type { People } from '../bodies/people.js';
 import type { DimensionName } from '../bodies/dimensions.js';
-import type { Millimetres, Range, Share } from '../units.js';
-import { tolerant, type Band, type Demand, type Dimensions, type Level } from './demand.js';
+import type { Millimetres, Range } from '../units.js';
+import { tolerant, type Band, type Demand, type Dimensions } from './demand.js';
 import { bodyPart } from './demand.js';
 import { allSettings, copySettings, largestGap, narrow, pick, smallestGap, type Settings } from './settings.js';
 

@@ -145,7 +145,7 @@ function variableOf(form: LinearForm): { readonly on: number; readonly sign: num
 
 /** A last rule of one demand on S, D or D − S that rests on one body dimension can be integrated over it. */
 function smoothDimension(rule: Rule | undefined): DimensionName | undefined {
-  if (!rule || rule.demands.length !== 1) return undefined;
+  if (rule?.demands.length !== 1) return undefined;
   const { form } = rule.demands[0]!;
   const names = Object.keys(form.body) as DimensionName[];
   return names.length === 1 && (form.seat !== 0 || form.desk !== 0) ? names[0] : undefined;
