@@ -70,7 +70,7 @@ function inches(length: Millimetres): string {
 
 function feetAndInches(length: Millimetres): string {
   const eighths = Math.round((Math.abs(length) / INCH) * INCH_STEPS);
-  const perFoot = (FOOT / INCH) * INCH_STEPS;
+  const perFoot = Math.round(FOOT / INCH) * INCH_STEPS;
   const feet = Math.floor(eighths / perFoot);
   const rest = eighths % perFoot;
   const sign = length < 0 && eighths > 0 ? '−' : '';
