@@ -1,5 +1,5 @@
 import { type LangiumDocument, TextDocument } from 'langium';
-import type { Location, WorkspaceEdit } from 'vscode-languageserver-types';
+import type { WorkspaceEdit } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
 import { createBoothServices } from '../services.js';
 import { silent } from '../testing/analysis.js';
@@ -126,7 +126,7 @@ describe('renaming', () => {
       ...place(document(), 'Long'),
       context: { includeDeclaration: true },
     });
-    const names = (found).map(({ uri }) => uri.slice(uri.lastIndexOf('/') + 1));
+    const names = found.map(({ uri }) => uri.slice(uri.lastIndexOf('/') + 1));
     expect(names.sort()).toEqual(['a.booth', 'hall.booth', 'other.booth', 'other.booth']);
   });
 });

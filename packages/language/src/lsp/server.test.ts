@@ -1,0 +1,166 @@
+import { PassThrough } from 'node:stream';
+import { afterEach, describe, expect, test } from 'vitest';
+import {
+  createConnection,
+  createProtocolConnection,
+  type Diagnostic,
+  type Hover,
+  type InitializeResult,
+  type ProtocolConnection,
+  type PublishDiagnosticsParams,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver/node';
+import {
+  assessmentRequest,
+  type AssessmentResult,
+  type FileEntry,
+  readDirectoryRequest,
+  readFileRequest,
+} from '../protocol.js';
+import { memoryFiles, uriOf } from '../testing/memory.js';
+import { EditorFileSystem } from './files.js';
+import { serve } from './server.js';
+
+const uri = uriOf('hall.booth').toString();
+
+/** An editor that speaks to the server over streams, and reads files for it. */
+class Editor {
+  readonly connection: ProtocolConnection;
+  readonly files = memoryFiles({ 'furniture.booth': 'desk Long { width 60in  height 40in }' });
+  private readonly published: PublishDiagnosticsParams[] = [];
+  private version = 0;
+
+  constructor() {
+    const [up, down] = [new PassThrough(), new PassThrough()];
+    const server = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
+    serve(server, () => new EditorFileSystem(server));
+    this.connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
+    this.connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
+      this.published.push(params);
+    });
+    this.connection.onRequest(readFileRequest, ({ uri: file }: { uri: string }) => {
+      const text = this.files.files.get(file);
+      if (text === undefined) throw new Error('no such file');
+      return text;
+    });
+    this.connection.onRequest(readDirectoryRequest, (): FileEntry[] =>
+      [...this.files.files.keys()].map((file) => ({ uri: file, isFile: true, isDirectory: false })),
+    );
+    this.connection.listen();
+  }
+
+  async start(): Promise<InitializeResult> {
+    const result = await this.connection.sendRequest<InitializeResult>('initialize', {
+      processId: null,
+      rootUri: null,
+      workspaceFolders: null,
+      capabilities: {},
+    });
+    await this.connection.sendNotification('initialized', {});
+    return result;
+  }
+
+  async open(text: string): Promise<Diagnostic[]> {
+    await this.connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri, languageId: 'booth', version: ++this.version, text },
+    });
+    return this.nextDiagnostics();
+  }
+
+  async change(text: string): Promise<Diagnostic[]> {
+    await this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version: ++this.version },
+      contentChanges: [{ text }],
+    });
+    return this.nextDiagnostics();
+  }
+
+  assessment(): Promise<AssessmentResult | null> {
+    return this.connection.sendRequest<AssessmentResult | null>(assessmentRequest, { uri });
+  }
+
+  private async nextDiagnostics(): Promise<Diagnostic[]> {
+    const seen = this.published.length;
+    for (let tries = 0; tries < 200; tries++) {
+      const found = this.published.slice(seen).find((params) => params.uri === uri);
+      if (found) return found.diagnostics;
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+    throw new Error('no diagnostics came');
+  }
+}
+
+let latest: Editor | undefined;
+afterEach(() => latest?.connection.dispose());
+
+async function start(): Promise<Editor> {
+  latest = new Editor();
+  await latest.start();
+  return latest;
+}
+
+describe('an editor', () => {
+  test('is told what it can ask for', async () => {
+    latest = new Editor();
+    const { capabilities } = await latest.start();
+    expect(capabilities).toMatchObject({
+      hoverProvider: true,
+      codeActionProvider: true,
+      completionProvider: {},
+      renameProvider: { prepareProvider: true },
+      documentLinkProvider: {},
+    });
+  });
+
+  test('gets diagnostics when it opens and changes a file', async () => {
+    const editor = await start();
+    expect(await editor.open('desk A { width 60 }')).toMatchObject([{ code: 'no-unit', source: 'booth', severity: 1 }]);
+    expect(await editor.change('desk A { width 60in }')).toEqual([]);
+  });
+
+  test('reads imported files for the server', async () => {
+    const editor = await start();
+    expect(await editor.open('import "furniture.booth"\nskirt Front { on Long  drop 39in }')).toEqual([]);
+    expect(await editor.change('import "missing.booth"')).toMatchObject([{ code: 'import-missing' }]);
+  });
+
+  test('gets hovers', async () => {
+    const editor = await start();
+    await editor.open('desk A { width 60in }');
+    const hover = await editor.connection.sendRequest<Hover>('textDocument/hover', {
+      textDocument: { uri },
+      position: { line: 0, character: 10 },
+    });
+    expect(hover.contents).toMatchObject({ value: expect.stringContaining('Along the near edge') as unknown });
+  });
+});
+
+describe('an assessment', () => {
+  const good = 'booth "Hall" { }\ndesk A { width 60in }';
+
+  test('is of the text as it is, or of the last that could be read', async () => {
+    const editor = await start();
+    await editor.open(good);
+    expect(await editor.assessment()).toMatchObject({ stale: false, assessment: { booth: { name: 'Hall' } } });
+    await editor.change(good.replace('60in', '60'));
+    expect(await editor.assessment()).toMatchObject({
+      stale: true,
+      assessment: { booth: { desks: [{ width: { value: 1524 } }] } },
+    });
+    await editor.change(good.replace('60in', '66in'));
+    expect(await editor.assessment()).toMatchObject({
+      stale: false,
+      assessment: { booth: { desks: [{ width: { value: 1676.4 } }] } },
+    });
+  });
+
+  test('is nothing for a file that is no booth, that was never readable, or that is not known', async () => {
+    const editor = await start();
+    expect(await editor.assessment()).toBeNull();
+    await editor.open('desk A { width 60in }');
+    expect(await editor.assessment()).toBeNull();
+    await editor.change(good.replace('60in', '60'));
+    expect(await editor.assessment()).toBeNull();
+  });
+});
