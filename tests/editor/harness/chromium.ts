@@ -1,16 +1,17 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { Lacking } from './lacking.js';
 
 const candidates = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
 /** A Chromium to drive; installs Debian's if this process may. */
 export function findChromium(): string {
   const named = process.env.CHROMIUM_EXECUTABLE;
-  if (named && !existsSync(named)) throw new Error(`CHROMIUM_EXECUTABLE names ${named}, which does not exist.`);
+  if (named && !existsSync(named)) throw new Lacking(`CHROMIUM_EXECUTABLE names ${named}, which does not exist.`);
   const found = named ?? candidates.find((file) => existsSync(file));
   if (found) return found;
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) return installChromium();
-  throw new Error(
+  throw new Lacking(
     'The editor tests need Chromium: install it (Debian: apt-get install chromium), or name one in CHROMIUM_EXECUTABLE.',
   );
 }

@@ -58,7 +58,7 @@ export class Editor {
 
   /** Opens a file of the folder by its name. */
   async open(file: string): Promise<void> {
-    await this.press('Control+P');
+    await this.press('ControlOrMeta+P');
     await this.page.locator('.quick-input-widget input').fill(file);
     await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: file }).waitFor();
     await this.press('Enter');

@@ -44,4 +44,5 @@ export const userSettings = {
   'git.enabled': false,
   'editor.minimap.enabled': false,
   'files.simpleDialog.enable': true,
+  'window.dialogStyle': 'custom',
 };

@@ -1,6 +1,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { Lacking } from './lacking.js';
 import { cacheFolder } from './paths.js';
 
 const version = '4.139.1';
@@ -50,7 +51,7 @@ export function ensureServerBuild(): ServerBuild {
 function requireCompiler(): void {
   const missing = ['g++', 'make', 'python3'].filter((tool) => spawnSync(tool, ['--version']).status !== 0);
   if (!missing.length) return;
-  throw new Error(
+  throw new Lacking(
     `The editor tests build two native modules: install ${missing.join(', ')} (Debian: apt-get install build-essential python3).`,
   );
 }

@@ -7,6 +7,7 @@ import type { TestProject } from 'vitest/node';
 import { findChromium } from './chromium.js';
 import type { HostPlan } from './host.js';
 import { serverArguments, serverEnvironment } from './host-server.js';
+import { Lacking } from './lacking.js';
 import { cacheFolder, outputFolder, root } from './paths.js';
 import { ensureServerBuild } from './server-build.js';
 
@@ -47,12 +48,12 @@ function serverPlan(extensions: string, vsix: string, scratch: string): HostPlan
 
 async function desktopPlan(extensions: string, vsix: string, scratch: string): Promise<HostPlan> {
   if (process.platform === 'linux' && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY) {
-    throw new Error('Desktop VS Code needs a display: run the tests under xvfb-run (Debian: apt-get install xvfb).');
+    throw new Lacking('Desktop VS Code needs a display: run the tests under xvfb-run (Debian: apt-get install xvfb).');
   }
   const executable = process.env.VSCODE_EXECUTABLE ?? (await downloadVSCode());
-  if (!existsSync(executable)) throw new Error(`VSCODE_EXECUTABLE names ${executable}, which does not exist.`);
+  if (!existsSync(executable)) throw new Lacking(`VSCODE_EXECUTABLE names ${executable}, which does not exist.`);
   const [cli, ...args] = resolveCliArgsFromVSCodeExecutablePath(executable);
-  if (!cli) throw new Error(`${executable} has no command line beside it: name the editor's own executable.`);
+  if (!cli) throw new Lacking(`${executable} has no command line beside it: name the editor's own executable.`);
   const folders = ['--extensions-dir', extensions, '--user-data-dir', path.join(scratch, 'install')];
   execFileSync(cli, [...args, ...folders, '--install-extension', vsix], { stdio: ['ignore', 'ignore', 'inherit'] });
   return { kind: 'desktop', executable, extensions };
@@ -62,6 +63,6 @@ async function downloadVSCode(): Promise<string> {
   try {
     return await downloadAndUnzipVSCode({ cachePath: cacheFolder });
   } catch (error) {
-    throw new Error('VS Code could not be downloaded: name an installed one in VSCODE_EXECUTABLE.', { cause: error });
+    throw new Lacking('VS Code could not be downloaded: name an installed one in VSCODE_EXECUTABLE.', { cause: error });
   }
 }
