@@ -1,6 +1,8 @@
 // Generated from the folders beside this file by `npm run generate`. Do not edit.
 import type { Check } from './check.js';
 import { crowdServed } from './crowd/crowd-served.js';
+import { platformEdge } from './platform/platform-edge.js';
+import { platformStep } from './platform/platform-step.js';
 import { screenDistance } from './screen/screen-distance.js';
 import { screenHeight } from './screen/screen-height.js';
 import { screenTurn } from './screen/screen-turn.js';
@@ -30,6 +32,8 @@ import { walkwayWidth } from './walkway/walkway-width.js';
 /** Every check, by group and id. */
 export const checks: readonly Check[] = [
   crowdServed,
+  platformEdge,
+  platformStep,
   screenDistance,
   screenHeight,
   screenTurn,

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, LimitProfile, Platform } from '../../booth.js';
+import { aBooth, given, nowhere } from '../../testing/booths.js';
+import { findingOf } from '../../testing/findings.js';
+import { aPlatform } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+
+const edge = (height: number, platform: Partial<Platform> = {}, parts: Partial<Booth> = {}) =>
+  findingOf(aBooth({ show: 'in', platforms: [aPlatform('Riser', height, platform)], ...parts }), 'platform-edge');
+const guard = (inches: number): Partial<Platform> => ({ guard: given(inches * INCH) });
+
+describe('platform-edge: above 30 in, a guard of 42 in', () => {
+  it.each<[string, number, Partial<Platform>, string]>([
+    ['8 in high', 8, {}, 'pass'],
+    ['W38: 14 in high takes no guard', 14, {}, 'pass'],
+    ['30 in high', 30, {}, 'pass'],
+    ['31 in high, no guard', 31, {}, 'fail'],
+    ['31 in high, a guard of 42 in', 31, guard(42), 'pass'],
+    ['31 in high, a guard of 41 in', 31, guard(41), 'fail'],
+    ['8 in high, a low rail does no harm', 8, guard(20), 'pass'],
+  ])('%s', (_, inches, platform, verdict) => {
+    expect(edge(inches * INCH, platform).verdict).toBe(verdict);
+  });
+
+  it('is held to the height while it is low, and to the guard when it is high', () => {
+    expect(edge(20 * INCH).limit).toBeCloseTo(30 * INCH, 6);
+    expect(edge(20 * INCH).margin).toBeCloseTo(10 * INCH, 6);
+    const finding = edge(36 * INCH);
+    expect(finding).toMatchObject({ measured: 0, remedies: [] });
+    expect(finding.limit).toBeCloseTo(42 * INCH, 6);
+    expect(finding.message).toContain('the file names no guard');
+    expect(edge(36 * INCH, guard(40)).remedies).toMatchObject([{ changes: [{ text: '42in' }], safe: true }]);
+  });
+
+  it('defers to officials, and never calls anything compliant', () => {
+    expect(edge(36 * INCH).caution).toContain('official’s call');
+    expect(JSON.stringify(edge(36 * INCH, guard(42))).toLowerCase()).not.toContain('complian');
+  });
+
+  it.each<[LimitProfile, string]>([
+    ['us', ''],
+    ['generic', ''],
+    ['uk', 'no UK figure was read for this: the US figure stands in'],
+  ])('%s: %s', (limits, note) => {
+    expect(edge(36 * INCH, {}, { limits }).assumptions.join()).toBe(note);
+  });
+
+  it('asks for the height; the file may set the guard, with its reason', () => {
+    expect(edge(0, { height: undefined })).toMatchObject({ verdict: 'unknown', missing: { property: 'height' } });
+    const overrides = [{ check: 'platform-edge', value: 1100, reason: 'asked for by the inspector', origin: nowhere }];
+    expect(edge(36 * INCH, guard(42), { overrides })).toMatchObject({
+      verdict: 'fail',
+      source: 'the file’s own limit: asked for by the inspector',
+    });
+  });
+});
