@@ -5,7 +5,9 @@ import { platformEdge } from './platform/platform-edge.js';
 import { platformStep } from './platform/platform-step.js';
 import { screenDistance } from './screen/screen-distance.js';
 import { screenHeight } from './screen/screen-height.js';
+import { screenTilt } from './screen/screen-tilt.js';
 import { screenTurn } from './screen/screen-turn.js';
+import { textSize } from './screen/text-size.js';
 import { feetSupported } from './seat/feet-supported.js';
 import { kneeRoom } from './seat/knee-room.js';
 import { seatDepth } from './seat/seat-depth.js';
@@ -36,7 +38,9 @@ export const checks: readonly Check[] = [
   platformStep,
   screenDistance,
   screenHeight,
+  screenTilt,
   screenTurn,
+  textSize,
   feetSupported,
   kneeRoom,
   seatDepth,

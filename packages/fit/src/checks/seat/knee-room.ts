@@ -19,6 +19,7 @@ import {
   type Station,
 } from '../../stations/station.js';
 import type { Check, Reading } from '../check.js';
+import { sizeUp } from '../sizes.js';
 
 const FOOT_HEIGHT = 100;
 /** What is left above the knee for clothing and moving. */
@@ -132,16 +133,17 @@ function says({ station, who, demand, value, side, length }: Reading): string {
     return `The front of ${name} is closed, so ${knees} have no room under it: open the front, or stand there.`;
   }
   const { width, knee, foot } = kneeSpace(station);
+  const least = (figure: number) => length(sizeUp(figure, station.booth.show));
   const before = ({ what }: Free) => `under ${name} before ${what}`;
   switch (demand) {
     case 0:
-      return `${knees} have ${length(value)} from side to side under ${name}, where ${width.what} stands next to them: give them ${length(KNEE_WIDTH)}.`;
+      return `${knees} have ${length(value)} from side to side under ${name}, where ${width.what} stands next to them: give them ${least(KNEE_WIDTH)}.`;
     case 1:
-      return `${knees} have ${length(value)} ${before(knee)}: give them ${length(KNEE_DEPTH)}.`;
+      return `${knees} have ${length(value)} ${before(knee)}: give them ${least(KNEE_DEPTH)}.`;
     case 2:
-      return `${possessive(who)} feet have ${length(value)} ${before(foot)}: give them ${length(FOOT_DEPTH)}.`;
+      return `${possessive(who)} feet have ${length(value)} ${before(foot)}: give them ${least(FOOT_DEPTH)}.`;
     case 3:
-      return `${possessive(who)} feet have ${length(value)} of height under ${name}: give them ${length(FOOT_HEIGHT)}.`;
+      return `${possessive(who)} feet have ${length(value)} of height under ${name}: give them ${least(FOOT_HEIGHT)}.`;
     default:
       return value < 0
         ? `${knees} are ${length(-value)} too high for the underside of ${name}.`

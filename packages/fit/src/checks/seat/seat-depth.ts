@@ -1,9 +1,10 @@
 import type { Missing } from '../../assessment.js';
 import type { Seat } from '../../booth.js';
-import { buyingStep, possessive } from '../../format.js';
+import { possessive } from '../../format.js';
 import { atMost } from '../../stations/demand.js';
 import { lacksSeat, missing } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { sizeDown } from '../sizes.js';
 
 /** What is left between the front edge of the seat and the lower leg. */
 const GAP = 30;
@@ -57,8 +58,7 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       const { name, depth } = station.seat!;
       if (side === undefined)
         return `The seat of ${name} leaves ${length(-value)} before ${possessive(who)} lower legs.`;
-      const step = buyingStep(station.booth.show);
-      const deepest = Math.floor((depth!.value - value - GAP) / step) * step;
+      const deepest = sizeDown(depth!.value - value - GAP, station.booth.show);
       const fits = `a seat at most ${length(deepest)} deep would do`;
       return value > 0
         ? `The seat of ${name} is ${length(value)} deeper than ${possessive(who)} thighs are long, so the back gets no support; ${fits}.`

@@ -1,9 +1,10 @@
 import type { Missing } from '../../assessment.js';
 import type { Seat } from '../../booth.js';
-import { buyingStep, possessive } from '../../format.js';
+import { possessive } from '../../format.js';
 import { atLeast, demandOn } from '../../stations/demand.js';
 import { lacksSeat, missing } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { sizeUp } from '../sizes.js';
 
 const NARROWEST = 400;
 const CLOTHING = 10;
@@ -63,8 +64,7 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       if (demand === 1) {
         return `The seat of ${name} is ${length(value)} wide; ${length(NARROWEST)} is the least for anyone.`;
       }
-      const step = buyingStep(station.booth.show);
-      const narrowest = Math.ceil((width!.value - value + CLOTHING) / step) * step;
+      const narrowest = sizeUp(width!.value - value + CLOTHING, station.booth.show);
       const fits = `a seat at least ${length(narrowest)} wide would do`;
       return value < 0
         ? `The seat of ${name} is ${length(-value)} narrower than ${possessive(who)} hips, so its edges press; ${fits}.`

@@ -42,6 +42,11 @@ describe('toe-space: 100 deep × 100 high', () => {
     expect(judge(space(100, 60)).message).toContain('60 mm high, so shoes do not fit in: make it 100 mm.');
   });
 
+  it('names a size that passes in inches too', () => {
+    expect(judge(space(60, 100), { show: 'in' }).message).toContain('make it 4 in.');
+    expect(judge(space(4 * 25.4, 100)).verdict).toBe('pass');
+  });
+
   it.each([
     ['toe-space', 'desk Left', {}],
     ['depth', 'the toe-space of desk Left', { toeSpace: { origin: nowhere, height: given(100) } }],

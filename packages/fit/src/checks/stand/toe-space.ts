@@ -3,6 +3,7 @@ import type { Desk } from '../../booth.js';
 import { atLeast, demandOn } from '../../stations/demand.js';
 import { missing } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { sizeUp } from '../sizes.js';
 
 const DEPTH = 100;
 const HEIGHT = 100;
@@ -50,10 +51,11 @@ workstation Sound { desk Left  operators Noor  posture stand }
     },
     says({ station, demand, value, side, length }) {
       const desk = station.desk!.name;
+      const wanted = length(sizeUp(demand === 0 ? DEPTH : HEIGHT, station.booth.show));
       if (side === undefined) return `Feet have room at the closed front of ${desk}.`;
       return demand === 0
-        ? `The toe space of ${desk} is ${length(value)} deep, so people stand back and bend: make it ${length(DEPTH)}.`
-        : `The toe space of ${desk} is ${length(value)} high, so shoes do not fit in: make it ${length(HEIGHT)}.`;
+        ? `The toe space of ${desk} is ${length(value)} deep, so people stand back and bend: make it ${wanted}.`
+        : `The toe space of ${desk} is ${length(value)} high, so shoes do not fit in: make it ${wanted}.`;
     },
   },
 };

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, ScreenUse } from '../../booth.js';
+import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '../../testing/booths.js';
+import { findingOf, wholeBody } from '../../testing/findings.js';
+import { aMonitor, aScreen } from '../../testing/screens.js';
+
+/** A standing eye 1500 above the floor; the middle of the screen lower by so many degrees, 1000 away. */
+function facing(down: number, parts: Partial<ScreenUse> = {}, booth: Partial<Booth> = {}): Booth {
+  const height = 1500 - 1000 * Math.tan((down * Math.PI) / 180);
+  const screens = [aScreen('Cues', 1000, 'centre', height, parts)];
+  return aBooth({
+    operators: [aMeasuredOperator('Noor', wholeBody({ standingEyeHeight: 1475 }))],
+    desks: [aDesk('Left', 1000)],
+    monitors: [aMonitor('Cues')],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens })],
+    ...booth,
+  });
+}
+
+const judge = (...place: Parameters<typeof facing>) => findingOf(facing(...place), 'screen-tilt');
+const tilt = (angle: number): Partial<ScreenUse> => ({ tilt: given(angle) });
+/** The operator stands at the middle of a desk 1500 wide: so many degrees aside, and the face looks so many aside. */
+function aside(bearing: number, turn?: number): Partial<ScreenUse> {
+  const at = given(750 + 1000 * Math.tan((bearing * Math.PI) / 180));
+  return turn === undefined ? { at } : { at, turn: given(turn) };
+}
+
+describe('screen-tilt: the face within 20° of square to the line of sight, or within 45°', () => {
+  it.each([
+    // NUREG-0700 Rev. 3: 90° between face and line of sight is ideal, 45° the least; from square that is 0° and 45°.
+    ['T19, 90° to the face', 0, tilt(0), 'pass', 0],
+    ['T19, 40° to the face', 0, tilt(50), 'fail', 50],
+    ['45° to the face', 0, tilt(45), 'marginal', 45],
+    ['beyond it', 0, tilt(45.3), 'fail', 45.3],
+    ['20° from square', 0, tilt(20), 'pass', 20],
+    ['beyond 20°', 0, tilt(20.3), 'marginal', 20.3],
+    ['leaning forward counts alike', 0, tilt(-46), 'fail', 46],
+    // Panero & Zelnik 9.2: square to a line of sight 15° down; Kodak: lean it back to 15° for that.
+    ['15° down, leaned back 15°', 15, tilt(15), 'pass', 0],
+    ['15° down, upright', 15, tilt(0), 'pass', 15],
+    ['30° down, upright', 30, tilt(0), 'marginal', 30],
+    ['30° down, leaned back 45°', 30, tilt(45), 'pass', 15],
+    ['50° down, upright', 50, tilt(0), 'fail', 50],
+    ['15° up, leaned back 15°', -15, tilt(15), 'marginal', 30],
+  ] as const)('%s', (_, down, screen, verdict, measured) => {
+    const finding = judge(down, screen);
+    expect(finding.measured).toBeCloseTo(measured);
+    expect(finding).toMatchObject({ verdict, operator: 'Noor', posture: 'stand' });
+  });
+
+  it.each([
+    ['turned to, it faces the operator', { turn: given(40) }, 0, 'pass'],
+    ['aside, it faces straight across the desk', aside(40), 40, 'marginal'],
+    ['aside and swung round', aside(40, 40), 0, 'pass'],
+    ['aside and swung half way', aside(40, 20), 20, 'pass'],
+    ['aside and swung away', aside(40, -10), 50, 'fail'],
+    ['to the left likewise', aside(-40), 40, 'marginal'],
+  ] as const)('%s', (_, screen, measured, verdict) => {
+    const finding = judge(0, screen);
+    expect(finding.measured).toBeCloseTo(measured);
+    expect(finding.verdict).toBe(verdict);
+  });
+
+  it('lean and swing add up as directions do, not as numbers', () => {
+    const cosine = Math.cos((30 * Math.PI) / 180) * Math.cos((40 * Math.PI) / 180);
+    expect(judge(0, { ...aside(40), ...tilt(30) }).measured).toBeCloseTo((Math.acos(cosine) * 180) / Math.PI);
+  });
+
+  it('says that it took the face to look straight across', () => {
+    expect(judge(0, aside(40)).assumptions).toEqual(['Cues faces straight across the desk']);
+    expect(judge(0, aside(40, 40)).assumptions).toEqual([]);
+  });
+
+  it('leans it to the eye, and the angle that it names passes', () => {
+    const finding = judge(30, tilt(-20));
+    expect(finding.message).toContain('50° past Noor standing');
+    expect(finding.message).toContain('Lean it to the eye: `tilt 30deg back`.');
+    expect(finding.remedies[0]!.changes[0]!.text).toBe('30deg back');
+    expect(judge(30, tilt(30)).verdict).toBe('pass');
+    expect(judge(-30, tilt(20)).remedies[0]!.changes[0]!.text).toBe('30deg forward');
+  });
+
+  it('swings it round if that is the larger fault', () => {
+    const finding = judge(5, aside(-50));
+    expect(finding.message).toContain('Swing its face round: `turn 50deg left`.');
+    expect(finding.remedies).toEqual([]);
+    expect(judge(5, aside(-50, 0)).remedies[0]!.changes[0]!.text).toBe('50deg left');
+    expect(judge(5, aside(-50, -50)).verdict).toBe('pass');
+  });
+
+  it('an eye that is not measured gives a share', () => {
+    const operators = [anOperator('Noor', { stature: 1650 }, 'female')];
+    const finding = judge(20, { height: { line: 'centre', over: 'floor', distance: given(1190) } }, { operators });
+    expect(finding.verdict).toBe('marginal');
+    expect(finding.share).toBeGreaterThan(0.1);
+    expect(finding.share).toBeLessThan(0.9);
+    expect(finding.shareAtLimit).toBe(1);
+  });
+
+  it('asks where the screen stands', () => {
+    const { height: _, ...screen } = aScreen('Cues', 1000, 'centre', 1);
+    const workstations = [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [screen] })];
+    expect(judge(0, {}, { workstations })).toMatchObject({ verdict: 'unknown', missing: { property: 'bottom' } });
+  });
+});

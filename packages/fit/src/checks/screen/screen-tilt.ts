@@ -1,0 +1,105 @@
+import { formatAngle } from '../../format.js';
+import { verdictOf } from '../../scene/verdict.js';
+import { degrees, elevation, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import type { Degrees, Millimetres } from '../../units.js';
+import type { Check, FindingDraft } from '../check.js';
+import { aboutView, eachView, whoLooks } from './each-view.js';
+
+const SQUARE = 20;
+const ASLANT = 45;
+const SLACK = 0.1;
+
+export const screenTilt: Check = {
+  id: 'screen-tilt',
+  group: 'screen',
+  title: 'Screen faces the eye',
+  question: 'Does the screen face the person who looks at it?',
+  computes:
+    'The angle between the line from the middle of the screen to the eye and the direction in which the face looks: from the ' +
+    'screen’s lean (`tilt`), the height of the eye, and how far the face is swung aside.',
+  limits: 'Preferred: within 20° of square. Outer: within 45°.',
+  sources: [
+    {
+      name: 'NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)',
+      says: 'Face square to the line of sight; if that cannot be, at least 45° between face and line of sight.',
+      read: 'in the source',
+    },
+    {
+      name: 'Panero & Zelnik 1979, 9.2',
+      says: 'Screen square to the normal line of sight.',
+      read: 'in the source',
+    },
+    { name: 'own bound', says: 'The 20°: no source says how far from square is still good.', read: 'own bound' },
+  ],
+  strength: 'medium',
+  unit: 'deg',
+  example: {
+    fires: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 22in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 4in above desk  tilt 75deg } }
+`,
+    passes: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+monitor Cues { diagonal 22in }
+workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 4in above desk  tilt 10deg } }
+`,
+  },
+  find: (scene) => eachView(scene, 'how squarely the eye meets', judge),
+};
+
+function judge(eyes: Eyes, view: View): FindingDraft {
+  const measured = fromSquare(view, rise(view, eyes.desk, eyes.eye));
+  const within = (limit: Degrees) =>
+    shareOfEyes(eyes, (eye, desk) => fromSquare(view, rise(view, desk, eye)) <= limit + SLACK);
+  const share = within(SQUARE);
+  const shareAtLimit = within(ASLANT);
+  const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+  const limit = verdict === 'fail' ? ASLANT : SQUARE;
+  const { use, name } = view;
+  return {
+    ...aboutView(eyes, view),
+    verdict,
+    measured,
+    limit,
+    margin: limit - measured,
+    share,
+    shareAtLimit,
+    ...(verdict === 'pass'
+      ? { message: `${name} faces ${whoLooks(eyes)}, within ${formatAngle(measured)} of square.` }
+      : advised(eyes, view, measured)),
+    origin: use.tilt.origin ?? use.turn?.origin ?? use.monitor.origin,
+    assumptions: use.at && !use.turn ? [`${name} faces straight across the desk`] : [],
+  };
+}
+
+/** How far the eye stands above the middle of the screen, as an angle seen from there. */
+function rise(view: View, desk: Millimetres, eye: Millimetres): Degrees {
+  return -elevation(view, linesOf(view, desk).centre, eye);
+}
+
+/** The face leans back by the tilt and is swung aside; the eye is level with it or higher by `up`. */
+function fromSquare({ tilt, swing }: View, up: Degrees): Degrees {
+  const [t, w, e] = [tilt, swing, up].map((angle) => (angle * Math.PI) / 180) as [number, number, number];
+  const cosine = Math.cos(t) * Math.cos(w) * Math.cos(e) + Math.sin(t) * Math.sin(e);
+  return degrees(Math.acos(Math.min(1, Math.max(-1, cosine))));
+}
+
+/** What is so and what to do: swing the face round if that is the larger fault, else lean it to the eye. */
+function advised(eyes: Eyes, view: View, measured: Degrees): Pick<FindingDraft, 'message' | 'remedies'> {
+  const { name, use, tilt, swing, bearing } = view;
+  const wanted = Math.round(rise(view, eyes.desk, eyes.eye));
+  const swings = Math.abs(swing) > Math.abs(tilt - wanted);
+  const text = swings
+    ? `${Math.round(Math.abs(bearing))}deg ${bearing < 0 ? 'left' : 'right'}`
+    : `${Math.abs(wanted)}deg ${wanted < 0 ? 'forward' : 'back'}`;
+  const advice = swings ? `Swing its face round: \`turn ${text}\`` : `Lean it to the eye: \`tilt ${text}\``;
+  const origin = swings ? use.turn?.origin : use.tilt.origin;
+  const title = `Set the ${swings ? 'turn' : 'tilt'} of ${name} to ${text}: it faces ${whoLooks(eyes)}`;
+  return {
+    message: `${name} faces ${formatAngle(measured)} past ${whoLooks(eyes)}, so its picture looks slanted and pale. ${advice}.`,
+    remedies: origin ? [{ title, changes: [{ origin, text }], safe: false }] : [],
+  };
+}

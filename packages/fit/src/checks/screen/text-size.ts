@@ -1,0 +1,161 @@
+import type { Missing } from '../../assessment.js';
+import type { Monitor } from '../../booth.js';
+import { quantileOf } from '../../bodies/people.js';
+import { verdictOf } from '../../scene/verdict.js';
+import type { Scene } from '../../scene/scene.js';
+import { distanceTo, eyesAt, linesOf, shareOfEyes, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
+import { missing } from '../../stations/station.js';
+import type { Millimetres } from '../../units.js';
+import { cannotSay } from '../cannot-say.js';
+import type { Check, FindingDraft } from '../check.js';
+import { aboutView, eachView, whoLooks } from './each-view.js';
+
+/** Arcminutes. */
+const EASY = 20;
+const LEAST = 16;
+/** Rounding of a printed size, in arcminutes: half a hundredth of the preferred bound. */
+const SLACK = 0.1;
+/** A capital letter's share of a font's size. Common practice, no source. */
+const CAPITAL_SHARE = 0.7;
+/** Height = 6.283 · distance · arcminutes / 21600 (NUREG-0700 Rev. 2, 1.3.1-4). */
+const ARCMINUTES = 21600 / 6.283;
+
+export const textSize: Check = {
+  id: 'text-size',
+  group: 'screen',
+  title: 'Text size',
+  question: 'Is the smallest text large enough to read from there?',
+  computes:
+    'The angle at which a capital letter is seen, in arcminutes: its height × 21600 / (6.283 × distance from the eye to the middle ' +
+    'of the screen). A font size in pixels counts as a capital of 0.7 of it (common practice, no source).',
+  limits: 'Preferred: at least 20 arcminutes. Outer: at least 16.',
+  sources: [
+    {
+      name: 'NUREG-0700 Rev. 2, 1.3.1-4',
+      says: 'Character height at least 16 arcminutes, preferred 20 to 22; the formula.',
+      read: 'in the source',
+    },
+    { name: 'ISO 9241-3', says: 'The same: 16 at least, 20 to 22 preferred.', read: 'in a secondary source' },
+    {
+      name: 'ISO 11064-4:2013',
+      says: 'Farthest distance 215 times the height of a Latin capital, which is 16 arcminutes.',
+      read: 'in a secondary source',
+    },
+    {
+      name: 'common practice',
+      says: 'A capital is about 0.7 of the font size; no source seen gives it.',
+      read: 'own bound',
+    },
+  ],
+  strength: 'strong',
+  unit: 'arcmin',
+  example: {
+    fires: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+monitor Lyrics { diagonal 24in  pixels 1920 x 1080  text 12px }
+workstation Words { desk Left  chair Low  operators Noor  monitor Lyrics { setback 28in  bottom 4in above desk } }
+`,
+    passes: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+monitor Lyrics { diagonal 24in  pixels 1920 x 1080  text 28px }
+workstation Words { desk Left  chair Low  operators Noor  monitor Lyrics { setback 28in  bottom 4in above desk } }
+`,
+  },
+  find: (scene) => [
+    ...scene.booth.monitors.filter((monitor) => isWatched(scene, monitor)).flatMap(unsaid),
+    ...eachView(scene, 'how large the text looks on', (eyes, view) =>
+      lacksText(view.monitor) ? undefined : judge(scene, eyes, view),
+    ),
+  ],
+};
+
+function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
+  const { monitor, name } = view;
+  const capital = capitalOf(monitor);
+  const seen = (eye: Millimetres, desk: Millimetres) => (capital * ARCMINUTES) / distanceOf(view, eye, desk);
+  const share = shareOfEyes(eyes, (eye, desk) => seen(eye, desk) >= EASY - SLACK);
+  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => seen(eye, desk) >= LEAST - SLACK);
+  const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+  const limit = verdict === 'fail' ? LEAST : EASY;
+  const measured = seen(eyes.eye, eyes.desk);
+  const origin = monitor.text!.origin;
+  const text = sizeFor(monitor, farthest(scene, monitor));
+  const distance = scene.length(distanceOf(view, eyes.eye, eyes.desk));
+  const what = `Capitals on ${name} are ${capital.toFixed(1)} mm high, ${measured.toFixed(0)} arcminutes at ${distance}, for ${whoLooks(eyes)}`;
+  return {
+    ...aboutView(eyes, view),
+    verdict,
+    measured,
+    limit,
+    margin: measured - limit,
+    share,
+    shareAtLimit,
+    message:
+      verdict === 'pass'
+        ? `${what}: easy to read.`
+        : `${what}; ${EASY} read easily, below ${LEAST} eyes strain. Make the smallest text ${text}.`,
+    origin: origin ?? monitor.origin,
+    remedies:
+      verdict === 'pass' || !origin
+        ? []
+        : [
+            {
+              title: `Make the smallest text of ${name} ${text}: easy to read for everyone who looks at it`,
+              changes: [{ origin, text }],
+              safe: true,
+            },
+          ],
+  };
+}
+
+function distanceOf(view: View, eye: Millimetres, desk: Millimetres): Millimetres {
+  return distanceTo(view, linesOf(view, desk).centre, eye);
+}
+
+function capitalOf({ text, diagonal, pixels }: Monitor): Millimetres {
+  const size = text!.value;
+  return 'capital' in size ? size.capital : size.pixels * CAPITAL_SHARE * pitchOf(diagonal!.value, pixels!.value);
+}
+
+function pitchOf(diagonal: Millimetres, { across, down }: { across: number; down: number }): Millimetres {
+  return diagonal / Math.hypot(across, down);
+}
+
+/** The distance that covers everyone who looks at a monitor, wherever it is used: as many of each body as must pass. */
+function farthest(scene: Scene, monitor: Monitor): Millimetres {
+  const distances = scene.stations.flatMap((station) => {
+    const views = viewsAt(station).views.filter(({ name }) => name === monitor.name);
+    return eyesAt(scene, station).flatMap(({ person, all }) =>
+      views.map((view) => {
+        const column = all.eye.map((eye, index) => distanceOf(view, eye, all.desk[index]!));
+        return quantileOf(person.people, column, person.wanted);
+      }),
+    );
+  });
+  return Math.max(...distances);
+}
+
+/** The smallest text that is easy to read from a distance, as it would be typed. */
+function sizeFor({ text, diagonal, pixels }: Monitor, distance: Millimetres): string {
+  const capital = (EASY * distance) / ARCMINUTES;
+  if ('capital' in text!.value) return `${(Math.ceil(capital * 10 - 1e-9) / 10).toFixed(1)}mm`;
+  return `${Math.ceil(capital / CAPITAL_SHARE / pitchOf(diagonal!.value, pixels!.value) - 1e-9)}px`;
+}
+
+function isWatched(scene: Scene, { name }: Monitor): boolean {
+  return scene.stations.some(({ workstation }) => workstation.screens.some(({ monitor }) => monitor.name === name));
+}
+
+function unsaid(monitor: Monitor): FindingDraft[] {
+  const subject = { kind: 'monitor', name: monitor.name } as const;
+  const lack = lacksText(monitor);
+  return lack ? [cannotSay(subject, `how large the text of ${monitor.name} looks`, lack, monitor.origin)] : [];
+}
+
+function lacksText({ name, text, pixels, origin }: Monitor): Missing | undefined {
+  if (!text) return missing('text', `monitor ${name}`, 'text 14px', origin);
+  if (!pixels && 'pixels' in text.value) return missing('pixels', `monitor ${name}`, 'pixels 1920 x 1080', origin);
+  return undefined;
+}
