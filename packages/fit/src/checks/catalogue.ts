@@ -3,6 +3,7 @@ import type { Check } from './check.js';
 import { crowdServed } from './crowd/crowd-served.js';
 import { platformEdge } from './platform/platform-edge.js';
 import { platformStep } from './platform/platform-step.js';
+import { reach } from './reach/reach.js';
 import { screenDistance } from './screen/screen-distance.js';
 import { screenHeight } from './screen/screen-height.js';
 import { screenTilt } from './screen/screen-tilt.js';
@@ -36,6 +37,7 @@ export const checks: readonly Check[] = [
   crowdServed,
   platformEdge,
   platformStep,
+  reach,
   screenDistance,
   screenHeight,
   screenTilt,

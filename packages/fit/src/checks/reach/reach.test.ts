@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Control, Workstation } from '../../booth.js';
+import {
+  aBooth,
+  aCrowd,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  byDefault,
+  given,
+  nowhere,
+} from '../../testing/booths.js';
+import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+
+function aControl(setback: number, parts: Partial<Control> = {}): Control {
+  return {
+    name: 'Faders',
+    origin: nowhere,
+    setback: given(setback),
+    depth: byDefault(0),
+    width: byDefault(0),
+    height: byDefault(0),
+    use: byDefault('constant'),
+    ...parts,
+  };
+}
+
+/** Stature 1600 and a thumb-tip reach that makes an arm of 500; a standing shoulder at 1300. */
+const noor = aMeasuredOperator(
+  'Noor',
+  wholeBody({ stature: 1600, thumbTipReach: 500 + 110 + 0.0216 * 1600, standingShoulderHeight: 1275 }),
+);
+
+/** The operator stands at the middle of a desk 1500 wide and 1000 high. */
+function working(control: Control, station: Partial<Workstation> = {}, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    operators: [noor],
+    desks: [aDesk('Left', 1000)],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { controls: [control], ...station })],
+    ...parts,
+  });
+}
+
+const judge = (...place: Parameters<typeof working>) => findingOf(working(...place), 'reach');
+const occasional = { use: given('occasional' as const) };
+
+describe('reach, constant use: at most 400 from the shoulders, outer 450', () => {
+  it.each([
+    // AUVA: small grasping space 350 to 450 mm from the shoulder; State Fund: 13 to 17 in.
+    ['AUVA, near', 350, 'pass'],
+    ['State Fund, 13 in', 330, 'pass'],
+    ['State Fund, 17 in', 432, 'marginal'],
+    ['at the bound', 400, 'pass'],
+    ['1 mm is allowed', 401, 'pass'],
+    ['2 mm is not', 402, 'marginal'],
+    ['AUVA, far', 450, 'marginal'],
+    ['1 mm is allowed there too', 451, 'marginal'],
+    ['beyond it', 452, 'fail'],
+  ] as const)('%s: %d', (_, setback, verdict) => {
+    expect(judge(aControl(setback))).toMatchObject({ verdict, measured: setback });
+  });
+
+  it.each([
+    ['its middle counts', aControl(200, { depth: given(400) }), {}, 400],
+    ['to the side: a 3-4-5 triangle', aControl(400, { at: given(750 + 300) }), {}, 500],
+    ['to the left likewise', aControl(300, { at: given(750 - 400) }), {}, 500],
+    ['the operator’s place counts', aControl(400, { at: given(1050) }), { at: given(1050) }, 400],
+    ['leaning over the desk brings the shoulders nearer', aControl(500), { lean: given(100) }, 400],
+    ['sitting back takes them away', aControl(300), { lean: given(-100) }, 400],
+  ] as const)('%s', (_, control, station, measured) => {
+    expect(judge(control, station).measured).toBeCloseTo(measured);
+  });
+
+  it('is one finding, whoever works there', () => {
+    const finding = judge(aControl(500));
+    expect(finding).not.toHaveProperty('operator');
+    expect(finding.subject).toEqual({ kind: 'control', name: 'Faders' });
+  });
+
+  it('brings it nearer, and the setback that it names passes', () => {
+    const finding = judge(aControl(500, { depth: given(100) }));
+    expect(finding.message).toContain('550 mm from the shoulders of whoever works at Sound; beyond 400 mm arms tire.');
+    expect(finding.remedies[0]!.changes[0]!.text).toBe('350mm');
+    expect(judge(aControl(350, { depth: given(100) })).verdict).toBe('pass');
+  });
+
+  it('does not offer a setback where none helps', () => {
+    const aside = judge(aControl(100, { at: given(1300) }));
+    expect(aside.message).toContain('Move it along the desk to the operator');
+    expect(aside.remedies).toEqual([]);
+    const deep = judge(aControl(0, { depth: given(1000) }));
+    expect(deep.message).toContain('choose a shallower one');
+    expect(deep.remedies).toEqual([]);
+  });
+});
+
+describe('reach, occasional use: at most √(L² − Δh²)', () => {
+  it.each([
+    // Arm 500, shoulder 300 above the desk: 400.
+    ['as far as the arm goes', aControl(400, occasional), 'pass', 400],
+    ['1 mm is allowed', aControl(401, occasional), 'pass', 400],
+    ['2 mm is not', aControl(402, occasional), 'fail', 400],
+    ['at shoulder height the whole arm', aControl(499, { ...occasional, height: given(300) }), 'pass', 500],
+    ['above the shoulder less again', aControl(402, { ...occasional, height: given(600) }), 'fail', 400],
+    ['far above it nothing', aControl(50, { ...occasional, height: given(900) }), 'fail', 0],
+    ['well within', aControl(200, occasional), 'pass', 400],
+  ] as const)('%s', (_, control, verdict, limit) => {
+    const finding = judge(control);
+    expect(finding).toMatchObject({ verdict, operator: 'Noor', posture: 'stand' });
+    expect(finding.limit).toBeCloseTo(limit);
+  });
+
+  it('a seated shoulder is sitting height less what the standing one is below the crown, less the slump', () => {
+    // 900 − (1600 − 1275) − 40 + a seat of 500: 1035, which is 335 above a desk of 700.
+    const operators = [{ ...noor, measured: { ...noor.measured, sittingHeight: given(900) } }];
+    const seated = {
+      operators,
+      desks: [aDesk('Left', 700)],
+      seats: [aSeat('Low', 500)],
+      workstations: [aStation('Sound', 'Left', 'Low', ['Noor'], { controls: [aControl(300, occasional)] })],
+    };
+    const finding = judge(aControl(1), {}, seated);
+    expect(finding).toMatchObject({ verdict: 'pass', posture: 'sit' });
+    expect(finding.limit).toBeCloseTo(Math.sqrt(500 ** 2 - 335 ** 2));
+    expect(judge(aControl(1), {}, { ...seated, slump: byDefault(0) }).limit).toBeCloseTo(
+      Math.sqrt(500 ** 2 - 375 ** 2),
+    );
+  });
+
+  it('T22: at shoulder height a woman of 1504 grips about 558 away (Drillis & Contini, Michigan notes)', () => {
+    const operators = [anOperator('Noor', { stature: 1504 }, 'female')];
+    const finding = judge(aControl(1, { ...occasional, height: given(230) }), {}, { operators });
+    expect(Math.abs(finding.limit! - 558)).toBeLessThan(15);
+  });
+
+  it('AUVA: nearly everyone reaches 550 mm level with the shoulder, few reach 650', () => {
+    const crowds = [aCrowd('Volunteers', 0.5)];
+    const desks = [aDesk('Left', 1400)];
+    const share = (setback: number) => {
+      const controls = [aControl(setback, occasional)];
+      const workstations = [aStation('Sound', 'Left', undefined, ['Volunteers'], { controls })];
+      return judge(aControl(1), {}, { crowds, desks, workstations }).share!;
+    };
+    expect(share(550)).toBeGreaterThan(0.85);
+    expect(share(650)).toBeLessThan(0.5);
+  });
+
+  it('an arm that is not measured gives a share, and the setback that it names suits everyone there', () => {
+    const operators = [anOperator('Noor', { stature: 1600 }), anOperator('Tobias', { stature: 1850 })];
+    const place = (setback: number) => {
+      const controls = [aControl(setback, occasional)];
+      const workstations = [aStation('Sound', 'Left', undefined, ['Noor', 'Tobias'], { controls })];
+      return findingsOf(working(controls[0]!, {}, { operators, workstations }), 'reach');
+    };
+    const [short] = place(470);
+    expect(short).toMatchObject({ operator: 'Noor', verdict: 'marginal' });
+    expect(short!.share).toBeGreaterThan(0.5);
+    expect(short!.share).toBeLessThan(0.9);
+    const setback = Number.parseInt(short!.remedies[0]!.changes[0]!.text);
+    expect(setback).toBeLessThan(470);
+    expect(place(setback).map(({ verdict }) => verdict)).toEqual(['pass', 'pass']);
+  });
+
+  it.each([
+    ['setback', 'control Faders', working(without(aControl(1), 'setback'))],
+    [
+      'width',
+      'desk Left',
+      working(aControl(1, { at: given(1) }), {}, { desks: [without(aDesk('Left', 1000), 'width')] }),
+    ],
+    ['height', 'desk Left', working(aControl(1, occasional), {}, { desks: [without(aDesk('Left', 1000), 'height')] })],
+  ])('asks for the %s of %s', (property, of, booth) => {
+    expect(findingOf(booth, 'reach')).toMatchObject({ verdict: 'unknown', missing: { property, of } });
+  });
+
+  it('takes a control of which no place along the desk is said as straight ahead, and says so', () => {
+    expect(judge(aControl(300)).assumptions).toEqual(['Faders is straight ahead']);
+    expect(judge(aControl(300, { at: given(750) })).assumptions).toEqual([]);
+  });
+});
+
+function without<T extends object, K extends keyof T>(whole: T, key: K): Omit<T, K> {
+  const { [key]: _, ...rest } = whole;
+  return rest;
+}

@@ -1,0 +1,202 @@
+import type { Control } from '../../booth.js';
+import { quantileOf, shareOf } from '../../bodies/people.js';
+import { typeLength } from '../../format.js';
+import { armsOf, levelReach, type Arms } from '../../scene/reaching.js';
+import { exactVerdict, verdictOf } from '../../scene/verdict.js';
+import type { Scene } from '../../scene/scene.js';
+import { eyesAt, lacksEyes } from '../../scene/viewing.js';
+import { missing, placeAlong, type Station } from '../../stations/station.js';
+import { TOLERANCE, type Millimetres } from '../../units.js';
+import { cannotSay } from '../cannot-say.js';
+import type { Check, FindingDraft } from '../check.js';
+import { sizeDown } from '../sizes.js';
+
+const EASY = 400;
+const FAR = 450;
+
+export const reach: Check = {
+  id: 'reach',
+  group: 'reach',
+  title: 'Reach to a control',
+  question: 'Is the control within reach from where people sit or stand?',
+  computes:
+    'Level distance from the shoulders, over the near edge (or where `lean` puts them) at the operator’s place, to the middle of ' +
+    'the control. Constant use: against a fixed distance. Occasional use: against √(L² − Δh²), L from shoulder to grip, Δh from ' +
+    'shoulder to control. L is thumb-tip reach (from a wall behind the back) less 110 mm to the shoulder and less the thumb; a ' +
+    'seated shoulder is sitting height less what the standing shoulder is below the crown, less the slump.',
+  limits:
+    'Constant use, preferred: at most 400 mm. Outer: at most 450 mm. Occasional use: at most what the arm reaches with the ' +
+    'shoulders over the edge.',
+  sources: [
+    {
+      name: 'AUVA, grasping space',
+      says: 'Small grasping space 350 to 450 mm from the shoulder; large 550 to 650.',
+      read: 'in the source',
+    },
+    {
+      name: 'California State Fund and NIOSH 97-117',
+      says: 'Things used often 13 to 17 in from each shoulder.',
+      read: 'in the source',
+    },
+    {
+      name: 'NUREG-0700 Rev. 2, 11.1.2-2',
+      says: 'Controls within reach of the short, with the shoulder over the leading edge.',
+      read: 'in the source',
+    },
+    {
+      name: 'University of Michigan course notes',
+      says: 'Level reach is √(L² − Δh²).',
+      read: 'in the source',
+    },
+    {
+      name: 'Pheasant, Bodyspace; Drillis & Contini 1966; City University of Hong Kong, Ch2-34',
+      says: 'Wall to shoulder 105 to 115 mm; a hand is 0.108 of stature; a grip is a fifth of a hand short of the thumb tip.',
+      read: 'derived',
+    },
+  ],
+  strength: 'weak',
+  unit: 'mm',
+  example: {
+    fires: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+workstation Sound { desk Left  chair Low  operators Noor  control Faders { setback 14in  depth 20in  constant } }
+`,
+    passes: `desk Left { width 60in  depth 30in  height 29in }
+chair Low { seat 17in }
+operator Noor { stature 5'3" }
+workstation Sound { desk Left  chair Low  operators Noor  control Faders { setback 4in  depth 20in  constant } }
+`,
+  },
+  find: (scene) =>
+    scene.stations.flatMap((station) =>
+      station.workstation.controls.flatMap((control) => findingsFor(scene, station, control)),
+    ),
+};
+
+/** A control as hands meet it: level lengths from between the shoulders to its middle. */
+interface Place {
+  readonly station: Station;
+  readonly control: Control;
+  readonly ahead: Millimetres;
+  readonly aside: Millimetres;
+  readonly level: Millimetres;
+}
+
+function findingsFor(scene: Scene, station: Station, control: Control): FindingDraft[] {
+  const subject = { kind: 'control', name: control.name } as const;
+  const topic = `whether ${control.name} is within reach at ${station.name}`;
+  if (!control.setback) {
+    const lack = missing('setback', `control ${control.name}`, 'setback 4in', control.origin);
+    return [cannotSay(subject, topic, lack, control.origin)];
+  }
+  const { desk, workstation } = station;
+  if (control.at && !workstation.at && !desk?.width) {
+    const lack = desk
+      ? missing('width', `desk ${desk.name}`, 'width 60in', desk.origin)
+      : missing('desk', `workstation ${station.name}`, 'desk Left', workstation.origin);
+    return [cannotSay(subject, topic, lack, control.origin)];
+  }
+  const ahead = control.setback.value + control.depth.value / 2 - workstation.lean.value;
+  const aside = control.at ? control.at.value - placeAlong(station) : 0;
+  const place = { station, control, ahead, aside, level: Math.hypot(ahead, aside) };
+  if (control.use.value === 'constant') return [constantUse(scene, place)];
+  const blind = workstation.postures.value.flatMap((posture) => {
+    const lack = lacksEyes(station, posture);
+    return lack ? [cannotSay(subject, topic, lack, control.origin, posture)] : [];
+  });
+  const arms = eyesAt(scene, station).map(armsOf);
+  return [...blind, ...arms.map((own) => occasionalUse(scene, place, own, arms))];
+}
+
+/** Hands that work somewhere all the time: the same for everyone. */
+function constantUse(scene: Scene, place: Place): FindingDraft {
+  const { level, control, station } = place;
+  const verdict = exactVerdict(level <= EASY + TOLERANCE, level <= FAR + TOLERANCE);
+  const what = `${control.name} is ${scene.length(level)} from the shoulders of whoever works at ${station.name}`;
+  return {
+    ...about(place),
+    verdict,
+    limit: verdict === 'fail' ? FAR : EASY,
+    margin: (verdict === 'fail' ? FAR : EASY) - level,
+    ...(verdict === 'pass'
+      ? { message: `${what}: easy to work at.` }
+      : advised(scene, place, `${what}; beyond ${scene.length(EASY)} arms tire.`, EASY)),
+  };
+}
+
+function occasionalUse(scene: Scene, place: Place, own: Arms, everyone: readonly Arms[]): FindingDraft {
+  const { level, control } = place;
+  const { person, posture, desk } = own.eyes;
+  const reaches = columnOf(own, control);
+  const share = shareOf(person.people, (index) => level <= reaches[index]! + TOLERANCE);
+  const verdict = verdictOf(share, share, person.wanted);
+  const limit = levelReach(own.shoulder, own.arm, desk + control.height.value);
+  const who = `${person.name} ${posture === 'sit' ? 'seated' : 'standing'}`;
+  const what = `${control.name} is ${scene.length(level)} away from the shoulders of ${who}, whose arm goes ${scene.length(limit)} at that height`;
+  const served = Math.min(...everyone.map((arms) => farthestFor(arms, control)));
+  return {
+    ...about(place),
+    operator: person.name,
+    posture,
+    verdict,
+    limit,
+    margin: limit - level,
+    share,
+    shareAtLimit: share,
+    ...(verdict === 'pass'
+      ? { message: `${what}: within reach.` }
+      : advised(scene, place, `${what}${limit < level ? ': out of reach.' : ', but arms differ.'}`, served)),
+  };
+}
+
+/** How far each person that the body may be grips on the level, at the control's height. */
+function columnOf({ eyes, all }: Arms, control: Control): Float64Array {
+  return all.shoulder.map((shoulder, index) =>
+    levelReach(shoulder, all.arm[index]!, eyes.all.desk[index]! + control.height.value),
+  );
+}
+
+/** As far as so many of them reach as must pass. */
+function farthestFor(arms: Arms, control: Control): Millimetres {
+  const { people, wanted } = arms.eyes.person;
+  return quantileOf(people, columnOf(arms, control), 1 - wanted);
+}
+
+function about({ control, station, level }: Place) {
+  return {
+    subject: { kind: 'control', name: control.name },
+    measured: level,
+    origin: control.setback!.origin ?? control.origin,
+    related: station.workstation.at?.origin
+      ? [{ origin: station.workstation.at.origin, message: 'the operator’s place' }]
+      : [],
+    assumptions: control.at ? [] : [`${control.name} is straight ahead`],
+  } as const;
+}
+
+/** Bring it nearer, if that alone does it; or along the desk. */
+function advised(
+  scene: Scene,
+  place: Place,
+  what: string,
+  within: Millimetres,
+): Pick<FindingDraft, 'message' | 'remedies'> {
+  const { control, aside, station } = place;
+  const ahead = Math.sqrt(Math.max(0, within * within - aside * aside));
+  const { show } = scene.booth;
+  const setback = sizeDown(ahead - control.depth.value / 2 + station.workstation.lean.value, show);
+  if (Math.abs(aside) >= within || setback < 0) {
+    const how =
+      Math.abs(aside) >= within ? 'Move it along the desk to the operator' : 'Turn it, or choose a shallower one';
+    return { message: `${what} ${how}: no setback brings it within ${scene.length(within)}.`, remedies: [] };
+  }
+  const text = typeLength(setback, show);
+  const origin = control.setback!.origin;
+  return {
+    message: `${what} Bring it nearer: set its setback to ${text}.`,
+    remedies: origin
+      ? [{ title: `Bring ${control.name} nearer: setback ${text}`, changes: [{ origin, text }], safe: true }]
+      : [],
+  };
+}
