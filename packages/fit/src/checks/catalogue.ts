@@ -1,5 +1,7 @@
 // Generated from the folders beside this file by `npm run generate`. Do not edit.
 import type { Check } from './check.js';
+import { accessibleStation } from './access/accessible-station.js';
+import { wheelchairSpace } from './access/wheelchair-space.js';
 import { crowdServed } from './crowd/crowd-served.js';
 import { platformEdge } from './platform/platform-edge.js';
 import { platformStep } from './platform/platform-step.js';
@@ -34,6 +36,8 @@ import { walkwayWidth } from './walkway/walkway-width.js';
 
 /** Every check, by group and id. */
 export const checks: readonly Check[] = [
+  accessibleStation,
+  wheelchairSpace,
   crowdServed,
   platformEdge,
   platformStep,

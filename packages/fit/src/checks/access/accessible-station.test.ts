@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Desk, Hanging } from '../../booth.js';
+import {
+  aBooth,
+  aDesk,
+  anOperator,
+  aPlacement,
+  aRoom,
+  aSeat,
+  aStation,
+  given,
+  nowhere,
+  range,
+} from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+import { aPlatform, aRack, aWalkway, under } from '../../testing/floor.js';
+import { INCH } from '../../units.js';
+import { kneeDepthAt } from './accessible-station.js';
+
+/** A desk 60 in wide, 30 deep and 30 high with a top of 1 in, its near edge 6 ft from the wall. */
+function booth(desk: Partial<Desk> = {}, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    show: 'in',
+    room: aRoom(10_000, 20_000),
+    operators: [anOperator('Noor', { stature: 1630 })],
+    desks: [aDesk('Left', 30 * INCH, { width: given(60 * INCH), depth: given(30 * INCH), top: given(INCH), ...desk })],
+    seats: [aSeat('Tall', 750)],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'])],
+    placements: [aPlacement(['Left'], 3000, 72 * INCH)],
+    ...parts,
+  });
+}
+
+const judge = (...args: Parameters<typeof booth>) => findingOf(booth(...args), 'accessible-station');
+const high = (inches: number): Partial<Desk> => ({ height: range(inches * INCH, inches * INCH) });
+const tray = (drop: number, fromEdge: number): Partial<Desk> => {
+  const hanging: Hanging = {
+    kind: 'tray',
+    origin: nowhere,
+    drop: given(drop * INCH),
+    fromEdge: given(fromEdge * INCH),
+  };
+  return { hanging: [hanging] };
+};
+
+describe('accessible-station: advice, marginal at worst', () => {
+  it.each<[string, Partial<Desk>, string]>([
+    ['28 in high, with a top of 1 in: 27 in over the knees', high(28), 'pass'],
+    ['34 in high', high(34), 'pass'],
+    ['34 1/4 in high', high(34.25), 'marginal'],
+    ['27 in high', high(27), 'marginal'],
+    ['adjustable from 25 to 28 in', { height: range(25 * INCH, 28 * INCH) }, 'pass'],
+    ['adjustable from 33 to 42 in', { height: range(33 * INCH, 42 * INCH) }, 'pass'],
+    ['28 in high with a top of 2 in', { ...high(28), top: given(2 * INCH) }, 'marginal'],
+    ['closed at the front', { closed: true }, 'marginal'],
+    ['30 in wide', { width: given(30 * INCH) }, 'pass'],
+    ['29 in wide', { width: given(29 * INCH) }, 'marginal'],
+    ['16 in deep', { depth: given(16 * INCH) }, 'marginal'],
+    ['a tray that leaves 27 in', tray(2, 0), 'pass'],
+    ['a tray that leaves 25 in, at the near edge', tray(4, 0), 'marginal'],
+    // 25 in high the knees reach 11 − (25 − 9) / 6 = 8 1/3 in deep.
+    ['a tray that leaves 25 in, 8 1/2 in from the edge', tray(4, 8.5), 'pass'],
+    ['a tray that leaves 25 in, 8 in from the edge', tray(4, 8), 'marginal'],
+    ['a box that leaves 6 in, 16 in from the edge: toes have no room', tray(23, 16), 'marginal'],
+    ['a box that leaves 6 in, 17 in from the edge', tray(23, 17), 'pass'],
+    ['legs that leave 30 in', { legs: legs(34, 2) }, 'pass'],
+    ['legs that leave 29 in', { legs: legs(33, 2) }, 'marginal'],
+  ])('%s', (_, desk, verdict) => {
+    expect(judge(desk).verdict).toBe(verdict);
+  });
+
+  function legs(width: number, thickness: number): NonNullable<Desk['legs']> {
+    const inch = (value: number) => given(value * INCH);
+    return { origin: nowhere, width: inch(width), thickness: inch(thickness), inset: inch(0) };
+  }
+
+  it('W35: knees reach 11, 10, 9 and 8 in deep at 9, 15, 21 and 27 in', () => {
+    for (const [height, depth] of [
+      [9, 11],
+      [15, 10],
+      [21, 9],
+      [27, 8],
+    ] as const)
+      expect(kneeDepthAt(height * INCH)).toBeCloseTo(depth * INCH, 9);
+    expect(kneeDepthAt(8 * INCH)).toBeCloseTo(17 * INCH, 9);
+  });
+
+  it('W34: a wheelchair takes 48 − 17 = 31 in (787 mm) behind the edge', () => {
+    const walkways = [aWalkway('Front', ['booth', 'stage-wall'])];
+    const at = (y: number) => ({ placements: [aPlacement(['Left'], 3000, y)], walkways });
+    expect(judge({}, at(787)).verdict).toBe('pass');
+    expect(judge({}, at(780))).toMatchObject({ verdict: 'marginal', measured: 780 });
+    expect(judge({}, at(780)).limit).toBeCloseTo(31 * INCH, 6);
+  });
+
+  it('the way to it is the widest walkway along the booth, or the floor behind the desk', () => {
+    const at = (y: number, ...walkways: ReturnType<typeof aWalkway>[]) =>
+      judge({}, { placements: [aPlacement(['Left'], 3000, y)], walkways });
+    expect(at(36 * INCH)).toMatchObject({ verdict: 'pass' });
+    expect(at(36 * INCH).assumptions.join()).toContain('no walkway says');
+    expect(at(35 * INCH)).toMatchObject({ verdict: 'marginal' });
+    expect(at(35 * INCH).message).toContain('35 in on the way to it');
+    expect(at(35 * INCH, aWalkway('Behind', ['booth', 'back-wall'])).verdict).toBe('marginal');
+    expect(
+      at(35 * INCH, aWalkway('Behind', ['booth', 'back-wall']), aWalkway('Side', ['Left', 'left-wall'])).verdict,
+    ).toBe('pass');
+  });
+
+  it('racks under the desk take from its width', () => {
+    const rack = (at: number) => ({
+      racks: [aRack('Power', 12, { width: given(22 * INCH), ...under('Left', at * INCH) })],
+    });
+    expect(judge({}, rack(0)).verdict).toBe('pass');
+    expect(judge({}, rack(19)).message).toContain('from side to side');
+  });
+
+  it('on a platform it takes a ramp', () => {
+    const on = (parts: Parameters<typeof aPlatform>[2]) =>
+      judge({}, { platforms: [aPlatform('Riser', 8 * INCH, { at: given({ x: 2500, y: 1000 }), ...parts })] });
+    const ramp = (length: number, width: number) => ({
+      ramp: { origin: nowhere, length: given(length * INCH), width: given(width * INCH) },
+    });
+    expect(on({}).message).toContain('stands on Riser, which has no ramp');
+    expect(on(ramp(96, 36)).verdict).toBe('pass');
+    expect(on(ramp(90, 36)).verdict).toBe('marginal');
+    expect(on(ramp(96, 30)).verdict).toBe('marginal');
+    expect(on({ at: given({ x: 6000, y: 6000 }) }).verdict).toBe('pass');
+  });
+
+  it('one good workstation is enough; else the nearest is named', () => {
+    const parts: Partial<Booth> = {
+      desks: [aDesk('High', 41 * INCH, { closed: true }), aDesk('Low', 41 * INCH)],
+      workstations: [aStation('Sound', 'High', undefined, ['Noor']), aStation('Words', 'Low', undefined, ['Noor'])],
+      placements: [aPlacement(['High', 'Low'], 3000, 72 * INCH)],
+    };
+    const none = judge({}, parts);
+    expect(none).toMatchObject({ verdict: 'marginal', subject: { kind: 'booth' } });
+    expect(none.message).toContain('The nearest is Words, but its surface is 41 in high');
+    expect(none.measured).toBeCloseTo(41 * INCH, 6);
+    const one = judge({}, { ...parts, desks: [aDesk('High', 41 * INCH), aDesk('Low', 30 * INCH)] });
+    expect(one).toMatchObject({ verdict: 'pass' });
+    expect(one.message).toContain('at Words');
+  });
+
+  it('never fails, whatever is wrong', () => {
+    const worst = judge(
+      { ...high(60), closed: true, width: given(300), depth: given(200) },
+      { placements: [aPlacement(['Left'], 3000, 10)] },
+    );
+    expect(worst.verdict).toBe('marginal');
+    expect(worst.caution).toContain('duties to employees and volunteers remain');
+  });
+
+  it.each<[string, Partial<Booth>, string]>([
+    ['a height', { desks: [aDesk('Left', 1, { height: undefined })] }, 'height'],
+    ['a width', { desks: [aDesk('Left', 740, { width: undefined })] }, 'width'],
+    ['a place', { placements: [] }, 'place'],
+  ])('without %s it asks for it', (_, parts, property) => {
+    expect(judge({}, parts)).toMatchObject({ verdict: 'unknown', missing: { property } });
+  });
+
+  it('asks nothing of a booth without workstations; the file may set the route', () => {
+    expect(findingsOf(booth({}, { workstations: [] }), 'accessible-station')).toEqual([]);
+    const overrides = [{ check: 'accessible-station', value: 1200, reason: 'power chairs', origin: nowhere }];
+    const placements = [aPlacement(['Left'], 3000, 1100)];
+    expect(judge({}, { overrides, placements })).toMatchObject({
+      verdict: 'marginal',
+      source: 'the file’s own limit: power chairs',
+    });
+  });
+});
