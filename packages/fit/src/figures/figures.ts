@@ -52,6 +52,11 @@ export interface PlaceSketch {
   /** The middle of the trunk, and how much room the broadest of them takes at elbow height: the average body. */
   readonly trunk?: { readonly at: PlanPoint; readonly breadth: Millimetres; readonly depth: Millimetres };
   readonly seat?: { readonly name: string; readonly at: PlanPoint; readonly base?: Millimetres };
+  /** How far hands go from between the shoulders, on the level of the desk: often, and at most for the shortest arm of them. */
+  readonly reach: {
+    readonly often: Millimetres;
+    readonly farthest?: { readonly who: string; readonly radius: Millimetres };
+  };
   readonly screens: readonly PlanScreen[];
   readonly controls: readonly { readonly name: string; readonly outline: Polygon }[];
 }
@@ -88,6 +93,8 @@ export interface SideSketch {
   readonly body: BodySketch;
   readonly eye: Spread;
   readonly elbow: Spread;
+  /** Negative if the hands work below the elbow. */
+  readonly workAboveElbow: Millimetres;
   readonly desk: DeskProfile;
   readonly seat?: SeatProfile;
   readonly screens: readonly SideScreen[];
@@ -97,8 +104,13 @@ export interface SideSketch {
     readonly to: Millimetres;
     readonly height: Millimetres;
   }[];
-  /** Between the thigh and what is lowest above it; negative if they meet. */
-  readonly thighRoom?: { readonly x: Millimetres; readonly thigh: Millimetres; readonly underside: Millimetres };
+  /** Between the thigh and what is lowest above it; `room` is negative if they meet. */
+  readonly thighRoom?: {
+    readonly x: Millimetres;
+    readonly thigh: Millimetres;
+    readonly underside: Millimetres;
+    readonly room: Millimetres;
+  };
   /** The cloth on the desk's far edge, at the desk's setting. */
   readonly skirts: readonly {
     readonly name: string;
@@ -116,8 +128,11 @@ export interface BodySketch {
   readonly crown: SidePoint;
   readonly eye: SidePoint;
   readonly neck: SidePoint;
+  /** Its bony top. */
   readonly shoulder: SidePoint;
+  /** Its underside. */
   readonly elbow: SidePoint;
+  /** The fingertips, from below. */
   readonly hand: SidePoint;
   readonly hip: SidePoint;
   readonly knee: SidePoint;
@@ -186,6 +201,8 @@ export interface StageSight {
   readonly eye: PlanPoint & { readonly z: Millimetres };
   /** Where the line meets the stage's front edge. */
   readonly lands: PlanPoint & { readonly z: Millimetres };
+  /** How steeply the line rises from the eye, seen from the side. */
+  readonly rise: Degrees;
   /** Above the stage's floor; 0 if the floor itself is seen. */
   readonly above: Millimetres;
   /** What the line passes over, if anything hides the floor. */

@@ -1,7 +1,10 @@
+import { EASY } from '../checks/reach/reach.js';
 import { placedDesk } from '../layout/layout.js';
 import { pointIn, rectangleIn, type Frame } from '../layout/polygon.js';
 import type { Scene } from '../scene/scene.js';
+import { armsOf, levelReach } from '../scene/reaching.js';
 import { screenObstacles } from '../scene/sight.js';
+import { eyesAt } from '../scene/viewing.js';
 import { placeAlong, type Person, type Station } from '../stations/station.js';
 import { bodySketch } from './body.js';
 import type { PlaceSketch, PlanScreen } from './figures.js';
@@ -23,6 +26,7 @@ function placeOf(scene: Scene, station: Station, frame: Frame): PlaceSketch {
     at: pointIn(frame, along, lean.value),
     facing: (Math.atan2(frame.forward.x, frame.forward.y) * 180) / Math.PI,
     ...bodyAt(station, frame, along),
+    reach: reachOf(scene, station),
     screens: screensOf(scene, station),
     controls: controls.flatMap(({ name, at, setback, depth, width }) => {
       if (!setback) return [];
@@ -51,6 +55,18 @@ function bodyAt(station: Station, frame: Frame, along: number): Pick<PlaceSketch
   const { seat } = station;
   if (!seat) return { trunk };
   return { trunk, seat: { name: seat.name, at: trunk.at, ...(seat.base && { base: seat.base.value }) } };
+}
+
+function reachOf(scene: Scene, station: Station): PlaceSketch['reach'] {
+  const arms = eyesAt(scene, station).map((eyes) => {
+    const { shoulder, arm } = armsOf(eyes);
+    return { who: eyes.person.name, radius: levelReach(shoulder, arm, eyes.desk) };
+  });
+  const farthest = arms.reduce<(typeof arms)[0] | undefined>(
+    (least, one) => (least && least.radius <= one.radius ? least : one),
+    undefined,
+  );
+  return { often: EASY, ...(farthest && { farthest }) };
 }
 
 /** Seen from above heights do not show. */

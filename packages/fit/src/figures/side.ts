@@ -33,6 +33,7 @@ function sideOf(scene: Scene, eyes: Eyes): SideSketch {
     body,
     eye: spreadOf(eyes.eye, person.people, eyes.all.eye),
     elbow: spreadOf(body.elbow.z, person.people, everyElbow(station, person, posture, eyes.all.eye)),
+    workAboveElbow: setting.desk + station.working - body.elbow.z,
     desk: deskProfile(station, setting.desk),
     ...(posture === 'sit' && seatOf(station, person.dimensions, body, setting.seat)),
     screens: viewsAt(station).views.map((view) => screenOf(station, view, setting.desk, body.eye.z)),
@@ -127,7 +128,8 @@ function thighRoomOf(station: Station, setting: Setting, { thigh }: BodySketch):
   );
   const near = lowest?.fromEdge.value ?? 0;
   const far = Math.min(THIGH_DEPTH, lowest?.depth ? near + lowest.depth.value : THIGH_DEPTH);
-  return { thighRoom: { x: (near + far) / 2, thigh: setting.seat + thigh, underside } };
+  const top = setting.seat + thigh;
+  return { thighRoom: { x: (near + far) / 2, thigh: top, underside, room: underside - top } };
 }
 
 function skirtsAt(station: Station, height: Millimetres): SideSketch['skirts'] {

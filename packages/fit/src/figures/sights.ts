@@ -1,6 +1,6 @@
 import type { Scene } from '../scene/scene.js';
 import { stageLines } from '../scene/stage-lines.js';
-import { eyesAt, type Eyes } from '../scene/viewing.js';
+import { degrees, eyesAt, type Eyes } from '../scene/viewing.js';
 import { TOLERANCE } from '../units.js';
 import type { StageSight } from './figures.js';
 
@@ -17,13 +17,15 @@ function sightOf(scene: Scene, { station, person, posture, eye, desk }: Eyes): S
   const above = sight.highest(eye, desk);
   const decides = sight.lines.find((line) => above > TOLERANCE && sight.above(line, eye, desk) === above);
   const target = decides?.target ?? ahead;
+  const lands = { ...target, z: stage + above };
   return [
     {
       workstation: station.name,
       who: person.name,
       posture,
       eye: { ...place, z: eye + floor },
-      lands: { ...target, z: stage + above },
+      lands,
+      rise: degrees(Math.atan2(lands.z - eye - floor, Math.hypot(target.x - place.x, target.y - place.y))),
       above,
       ...(decides && {
         over: {
