@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Editor, openEditor } from './harness/editor.js';
+import { activated, type Editor, openEditor } from './harness/editor.js';
 
 const soon = { timeout: 15_000 };
 let editor: Editor;
@@ -30,7 +30,8 @@ test('deleting the unit brings it back', async () => {
   await expect.poll(errors, soon).toEqual(['60']);
 });
 
-test('the logs of the extension host tell of no error', () => {
+test('the logs of the extension host tell of the extension, and of no error', () => {
+  expect(editor.hostLog()).toContain(activated);
   expect(editor.logErrors()).toEqual([]);
 });
 

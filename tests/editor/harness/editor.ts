@@ -9,6 +9,9 @@ import { startServerHost } from './host-server.js';
 import { outputFolder } from './paths.js';
 import { type Box, boxOfText, lookAtEditor, type SeenLine, type Squiggle, squigglesIn } from './sight.js';
 
+/** How the extension host's log says that it started the extension. */
+export const activated = 'ExtensionService#_doActivateExtension boothwright.boothwright';
+
 /** Those that have not been closed. */
 export const openEditors = new Set<Editor>();
 
