@@ -22,7 +22,11 @@ import { thighRoom } from './seat/thigh-room.js';
 import { seeOver } from './sight/see-over.js';
 import { seenPast } from './sight/seen-past.js';
 import { skirtDrop } from './skirt/skirt-drop.js';
+import { skirtFlame } from './skirt/skirt-flame.js';
+import { skirtRun } from './skirt/skirt-run.js';
+import { elbowRoom } from './space/elbow-room.js';
 import { overlap } from './space/overlap.js';
+import { passBehind } from './space/pass-behind.js';
 import { roomBehind } from './space/room-behind.js';
 import { standingWork } from './stand/standing-work.js';
 import { toeSpace } from './stand/toe-space.js';
@@ -58,7 +62,11 @@ export const checks: readonly Check[] = [
   seeOver,
   seenPast,
   skirtDrop,
+  skirtFlame,
+  skirtRun,
+  elbowRoom,
   overlap,
+  passBehind,
   roomBehind,
   standingWork,
   toeSpace,

@@ -1,5 +1,6 @@
 import type { Missing } from '../../assessment.js';
 import { typeLength } from '../../format.js';
+import { heldTo } from '../../limits/held-to.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import { missing } from '../../stations/station.js';
 import { TOLERANCE } from '../../units.js';
@@ -8,7 +9,7 @@ import type { Check, FindingDraft } from '../check.js';
 
 const NARROW = 0.5 * 25.4;
 const WIDE = 25.4;
-const WIDEST = 2 * 25.4;
+const WIDEST = { value: 2 * 25.4, source: 'table-skirt trade sizes' };
 
 export const skirtDrop: Check = {
   id: 'skirt-drop',
@@ -16,10 +17,11 @@ export const skirtDrop: Check = {
   title: 'Skirt and floor',
   question: 'Does the skirt hang clear of the floor, but not too far?',
   computes: 'Desk height less the skirt’s drop: the gap between hem and floor.',
-  limits: 'Preferred: 13 to 25 mm (1/2 to 1 in). Outer: 0 to 51 mm (2 in); below 0 the hem drags.',
+  limits:
+    'Preferred: 13 to 25 mm (1/2 to 1 in). Outer: 0 to 51 mm (2 in); below 0 the hem drags. `limit skirt-drop` sets the widest gap.',
   sources: [
     {
-      name: 'table-skirt trade sizes',
+      name: WIDEST.source,
       says: 'A 29 in drop for a 30 in table: a gap of 1 in.',
       read: 'in a secondary source',
     },
@@ -30,10 +32,12 @@ export const skirtDrop: Check = {
     'A hem that drags where people walk is a trip. Cloth in a public hall may need a flame certificate: ask the local fire official.',
   unit: 'mm',
   example: {
-    fires: `desk Left { width 60in  depth 27in  height 40in }
+    fires: `booth "Example" { }
+desk Left { width 60in  depth 27in  height 40in }
 skirt Front { on Left  drop 41in }
 `,
-    passes: `desk Left { width 60in  depth 27in  height 40in }
+    passes: `booth "Example" { }
+desk Left { width 60in  depth 27in  height 40in }
 skirt Front { on Left  drop 39 1/4in }
 `,
   },
@@ -44,18 +48,22 @@ skirt Front { on Left  drop 39 1/4in }
       if (skirt.on.length === 0) return [unknown(missing('on', `skirt ${skirt.name}`, 'on Left', skirt.origin))];
       if (!skirt.drop) return [unknown(missing('drop', `skirt ${skirt.name}`, 'drop 39in', skirt.origin))];
       const drop = skirt.drop;
+      const held = heldTo(scene, 'skirt-drop', WIDEST);
+      const widest = held.value;
+      const wide = held.own ? widest : WIDE;
       return skirt.on.flatMap(({ name }): FindingDraft[] => {
         const desk = scene.booth.desks.find((candidate) => candidate.name === name);
         if (!desk) return [];
         if (!desk.height) return [unknown(missing('height', `desk ${name}`, 'height 40in', desk.origin))];
         const { min, max } = desk.height.value;
         const gaps = [min - drop.value, max - drop.value];
-        const good = gaps.every((gap) => gap >= NARROW - TOLERANCE && gap <= WIDE + TOLERANCE);
-        const bearable = gaps.every((gap) => gap >= -TOLERANCE && gap <= WIDEST + TOLERANCE);
+        const good = gaps.every((gap) => gap >= NARROW - TOLERANCE && gap <= wide + TOLERANCE);
+        const bearable = gaps.every((gap) => gap >= -TOLERANCE && gap <= widest + TOLERANCE);
         const verdict = exactVerdict(good, bearable);
         const low = gaps[0]! < NARROW;
         const gap = low ? gaps[0]! : gaps[1]!;
-        const limit = verdict === 'fail' ? (low ? 0 : WIDEST) : low || gap < (NARROW + WIDE) / 2 ? NARROW : WIDE;
+        const atLeast = verdict === 'fail' ? low : low || gap < (NARROW + wide) / 2;
+        const limit = verdict === 'fail' ? (low ? 0 : widest) : atLeast ? NARROW : wide;
         const text = typeLength(min - (NARROW + WIDE) / 2, scene.booth.show);
         const advice =
           min === max
@@ -67,11 +75,15 @@ skirt Front { on Left  drop 39 1/4in }
             verdict,
             measured: gap,
             limit,
-            margin: limit === WIDE || limit === WIDEST ? limit - gap : gap - limit,
+            margin: atLeast ? gap - limit : limit - gap,
             message: `${sentence(skirt.name, name, gap, verdict === 'pass', scene.length)}${verdict === 'pass' ? '' : advice}`,
             terms: `${scene.length(low ? min : max)} desk − ${scene.length(drop.value)} drop = ${scene.length(gap)}`,
+            source: held.source,
             origin: drop.origin ?? skirt.origin,
-            related: desk.height.origin ? [{ origin: desk.height.origin, message: `${name} is this high` }] : [],
+            related: [
+              ...(desk.height.origin ? [{ origin: desk.height.origin, message: `${name} is this high` }] : []),
+              ...held.related,
+            ],
             remedies:
               verdict === 'pass' || min !== max || !drop.origin
                 ? []

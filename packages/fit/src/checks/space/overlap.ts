@@ -17,13 +17,15 @@ export const overlap: Check = {
   caution: 'A door that cannot open fully can block a way out. Your local fire official decides.',
   unit: 'mm',
   example: {
-    fires: `room { width 30ft  depth 40ft }
+    fires: `booth "Example" { }
+room { width 30ft  depth 40ft }
 desk Left { width 60in  depth 27in  height 29in }
 desk Right { width 60in  depth 27in  height 29in }
 place Left at 10ft, 6ft
 place Right at 14ft, 6ft
 `,
-    passes: `room { width 30ft  depth 40ft }
+    passes: `booth "Example" { }
+room { width 30ft  depth 40ft }
 desk Left { width 60in  depth 27in  height 29in }
 desk Right { width 60in  depth 27in  height 29in }
 place Left, Right in a row at 10ft, 6ft
