@@ -1,5 +1,5 @@
-import type { Assessment, Finding, OperatorFigures, WalkwayFigures } from '../assessment.js';
-import { meanOf, percentileOf, sdOf } from '../bodies/body.js';
+import type { Assessment, DimensionFigures, Finding, OperatorFigures, WalkwayFigures } from '../assessment.js';
+import { type Body, meanOf, percentileOf, sdOf } from '../bodies/body.js';
 import { dimensionNames } from '../bodies/dimensions.js';
 import type { Acceptance, Booth } from '../booth.js';
 import { checks as catalogue } from '../checks/catalogue.js';
@@ -70,14 +70,24 @@ function operatorFigures(scene: Scene, name: string): OperatorFigures {
     name,
     origin,
     female: body.sexes.reduce((sum, part) => sum + (part.sex === 'female' ? part.weight : 0), 0),
-    dimensions: dimensionNames.map((dimension) => ({
-      dimension,
-      mean: meanOf(body, dimension),
-      sd: sdOf(body, dimension),
-      p5: percentileOf(body, dimension, 0.05),
-      p50: percentileOf(body, dimension, 0.5),
-      p95: percentileOf(body, dimension, 0.95),
-      measured: body.measured.has(dimension),
-    })),
+    dimensions: dimensionsOf(body),
   };
 }
+
+function dimensionsOf(body: Body): readonly DimensionFigures[] {
+  const known = remembered.get(body);
+  if (known) return known;
+  const figures = dimensionNames.map((dimension) => ({
+    dimension,
+    mean: meanOf(body, dimension),
+    sd: sdOf(body, dimension),
+    p5: percentileOf(body, dimension, 0.05),
+    p50: percentileOf(body, dimension, 0.5),
+    p95: percentileOf(body, dimension, 0.95),
+    measured: body.measured.has(dimension),
+  }));
+  remembered.set(body, figures);
+  return figures;
+}
+
+const remembered = new WeakMap<Body, readonly DimensionFigures[]>();

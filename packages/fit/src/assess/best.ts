@@ -1,5 +1,6 @@
 import { buyingStep } from '../format.js';
 import type { Scene } from '../scene/scene.js';
+import { keyOfRules } from '../stations/rules.js';
 import type { Millimetres } from '../units.js';
 import type { Choice, Place } from './choices.js';
 
@@ -9,6 +10,25 @@ import type { Choice, Place } from './choices.js';
  */
 export function bestValue(scene: Scene, choice: Choice, places: readonly Place[]): Millimetres {
   const step = buyingStep(scene.booth.show);
+  const key = JSON.stringify([choice.kind, choice.within, step, places.map(keyOfPlace)]);
+  const known = remembered.get(key);
+  if (known !== undefined) return known;
+  const best = search(choice, places, step);
+  if (remembered.size >= REMEMBERED) remembered.clear();
+  remembered.set(key, best);
+  return best;
+}
+
+/** The same people at the same places have the same best value: a keystroke elsewhere costs nothing here. */
+const remembered = new Map<string, Millimetres>();
+const REMEMBERED = 2000;
+
+/** All of a place that its merit depends on. */
+function keyOfPlace({ person, setup }: Place): readonly unknown[] {
+  return [person.bodyKey, setup.heights, keyOfRules(setup.rules)];
+}
+
+function search(choice: Choice, places: readonly Place[], step: Millimetres): Millimetres {
   const ease = (n: number) => leastOf(places, (place) => meritAt(choice, place, n * step).ease);
   const miss = (n: number) => -Math.max(...places.map((place) => meritAt(choice, place, n * step).miss));
   const low = Math.ceil(choice.within.min / step);

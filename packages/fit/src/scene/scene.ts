@@ -103,7 +103,7 @@ function crowdOf(crowd: Crowd): Person {
   return { ...bodyFor(knowledge), name: crowd.name, kind: 'crowd', origin: crowd.origin, wanted: crowd.cover.value };
 }
 
-type BodyParts = Pick<Person, 'body' | 'people' | 'dimensions'>;
+type BodyParts = Pick<Person, 'body' | 'bodyKey' | 'people' | 'dimensions'>;
 
 const REMEMBERED_BODIES = 64;
 const remembered = new Map<string, BodyParts>();
@@ -116,7 +116,7 @@ function bodyFor(knowledge: Knowledge): BodyParts {
   const body = makeBody(knowledge);
   const dimensions = {} as Record<DimensionName, number>;
   for (const name of dimensionNames) dimensions[name] = meanOf(body, name);
-  const parts = { body, people: peopleOf(body), dimensions };
+  const parts = { body, bodyKey: key, people: peopleOf(body), dimensions };
   if (remembered.size >= REMEMBERED_BODIES) remembered.delete(remembered.keys().next().value!);
   remembered.set(key, parts);
   return parts;

@@ -1,7 +1,7 @@
 import type { Monitor, Posture, ScreenUse } from '../booth.js';
 import { shareOf, type People } from '../bodies/people.js';
 import type { Missing } from '../assessment.js';
-import { settingOf, settingsOf, type Heights, type Rule } from '../stations/rules.js';
+import { keyOfRules, settingOf, settingsOf, type Heights, type Rule } from '../stations/rules.js';
 import {
   heightsOf,
   lacksDeskHeight,
@@ -75,7 +75,7 @@ function everybody(
 ): Eyes['all'] {
   const ofPeople = everybodyOf.get(person.people) ?? new Map<string, Eyes['all']>();
   everybodyOf.set(person.people, ofPeople);
-  const key = JSON.stringify([posture, station.slump, station.shoe, heights, rules.map(({ demands }) => demands)]);
+  const key = JSON.stringify([posture, station.slump, station.shoe, heights, keyOfRules(rules)]);
   const known = ofPeople.get(key);
   if (known) return known;
   const { seat, desk } = settingsOf(rules, heights, person.people);

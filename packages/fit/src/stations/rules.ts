@@ -11,6 +11,28 @@ export interface Rule {
   readonly demands: readonly Demand[];
 }
 
+/** All that a rule list asks, as a key for what was computed from it. */
+export function keyOfRules(rules: readonly Rule[]): string {
+  const known = keys.get(rules);
+  if (known !== undefined) return known;
+  const key = JSON.stringify(
+    rules.map(({ demands }) =>
+      demands.map(({ form, preferred, outer }) =>
+        [form, preferred.min, preferred.max, outer.min, outer.max].map(keyPart),
+      ),
+    ),
+  );
+  keys.set(rules, key);
+  return key;
+}
+
+/** Infinite bounds are null in JSON, on either side. */
+function keyPart(part: unknown): unknown {
+  return typeof part === 'number' ? String(part) : part;
+}
+
+const keys = new WeakMap<readonly Rule[], string>();
+
 /** The heights a station offers. A fixed one is a range of one value. */
 export interface Heights {
   readonly seat: Range;

@@ -2,7 +2,7 @@ import type { DimensionName } from '../bodies/dimensions.js';
 import type { People } from '../bodies/people.js';
 import type { Share } from '../units.js';
 import { tolerant, type Demand, type Level, type LinearForm } from './demand.js';
-import type { Heights, Rule } from './rules.js';
+import { keyOfRules, type Heights, type Rule } from './rules.js';
 
 export interface RuleShares {
   /** By rule: the share who meet it at the setting that suits them best. */
@@ -20,11 +20,8 @@ export interface RuleShares {
 export function sharesOf(rules: readonly Rule[], level: Level, heights: Heights, people: People): RuleShares {
   const ofPeople = remembered.get(people) ?? new Map<string, RuleShares>();
   remembered.set(people, ofPeople);
-  const key = JSON.stringify([
-    level,
-    heights,
-    rules.map(({ demands }) => demands.map((d) => [d.form, bandKey(d, level)])),
-  ]);
+  const { seat, desk } = heights;
+  const key = `${level} ${seat.min} ${seat.max} ${desk.min} ${desk.max} ${keyOfRules(rules)}`;
   const known = ofPeople.get(key);
   if (known) return known;
   if (ofPeople.size >= REMEMBERED_SHARES) ofPeople.clear();
@@ -36,10 +33,6 @@ export function sharesOf(rules: readonly Rule[], level: Level, heights: Heights,
 /** The same people at the same place give the same shares: a keystroke elsewhere in the file costs nothing here. */
 const remembered = new WeakMap<People, Map<string, RuleShares>>();
 const REMEMBERED_SHARES = 300;
-
-function bandKey(demand: Demand, level: Level): readonly string[] {
-  return [String(demand[level].min), String(demand[level].max)];
-}
 
 const NOTHING = 0;
 const SEAT = 1;

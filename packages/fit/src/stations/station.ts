@@ -14,6 +14,8 @@ export interface Person {
   readonly kind: 'operator' | 'crowd';
   readonly origin: Origin;
   readonly body: Body;
+  /** The same for bodies of which the same is known. */
+  readonly bodyKey: string;
   readonly people: People;
   /** The mean of every dimension. */
   readonly dimensions: Dimensions;

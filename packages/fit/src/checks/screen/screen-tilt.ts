@@ -1,6 +1,6 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { degrees, elevation, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import { keyOf, degrees, elevation, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
 import type { Degrees, Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -53,7 +53,11 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 function judge(eyes: Eyes, view: View): FindingDraft {
   const measured = fromSquare(view, rise(view, eyes.desk, eyes.eye));
   const within = (limit: Degrees) =>
-    shareOfEyes(eyes, (eye, desk) => fromSquare(view, rise(view, desk, eye)) <= limit + SLACK);
+    shareOfEyes(
+      eyes,
+      (eye, desk) => fromSquare(view, rise(view, desk, eye)) <= limit + SLACK,
+      `tilt ${limit} ${keyOf(view)}`,
+    );
   const share = within(SQUARE);
   const shareAtLimit = within(ASLANT);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
