@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, beforeAll, vi } from 'vitest';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 
@@ -28,6 +28,8 @@ export interface CommandLine {
 
 /** The real command line, bundled once per test file, and an empty folder to run it in. */
 export function commandLine(): CommandLine {
+  // Each run starts a process; a busy machine takes its time over that.
+  vi.setConfig({ testTimeout: 60_000 });
   let folder = '';
   let bundle = '';
   beforeAll(async () => {

@@ -4,12 +4,13 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import schema from '../../packages/cli/schema/assessment-1.schema.json' with { type: 'json' };
 import { commandLine } from './boothwright.js';
-import { accepted, dragging, faulty, furniture, good, seated, skirted } from './booths.js';
+import { accepted, dragging, faulty, furniture, good, seated, second, skirted } from './booths.js';
 
 const { run, runWith, put, folder } = commandLine();
 const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
 
 interface Printed {
+  readonly understood: boolean;
   readonly booth: string | null;
   readonly findings: readonly Record<string, unknown>[];
   readonly workstations: readonly { readonly name: string; readonly served: readonly Record<string, unknown>[] }[];
@@ -49,12 +50,18 @@ describe('check', () => {
     expect(status).toBe(0);
   });
 
-  it('ends with 2 when the text is not understood, judges nothing, and points at the fault', async () => {
-    const { status, out, err } = await run('check', await put('faulty.booth', faulty));
+  it('ends with 2 when the text is not understood, points at the fault, and checks the rest', async () => {
+    const { status, out, err } = await run('check', await put('faulty.booth', `${faulty}${second}`));
     const column = faulty.split('\n')[2]!.indexOf('39') + 1;
     expect(err).toMatch(new RegExp(`^faulty\\.booth:3:${column}: error: .{10,}\\n$`));
-    expect(out).toBe('');
+    expect(out).toMatch(/^Larkfield Hall faulty\.booth\n\nfaulty\.booth was not fully understood: what has errors/);
+    expect(out).toMatch(/ FAIL {2}skirt-drop, skirt Side\n/);
+    expect(out).not.toMatch(/FAIL.*skirt Front/);
     expect(status).toBe(2);
+  });
+
+  it('says that all was understood only if it was', async () => {
+    expect((await run('check', await put('good.booth', good))).out).not.toContain('not fully understood');
   });
 
   it.each([
@@ -75,6 +82,7 @@ describe('check', () => {
     expect(err).toContain('faulty.booth:3:');
     expect(out).toMatch(/^1 failed/m);
     expect(out.match(/ failed, /g)).toHaveLength(1);
+    expect(out.match(/not fully understood/g)).toHaveLength(1);
   });
 
   it('points into the file that says it, also through an import', async () => {
@@ -139,17 +147,29 @@ describe('check --format json', () => {
       unit: 'mm',
     });
 
-    const misunderstood = await run('check', await put('faulty.booth', faulty), '--format=json');
+    expect(parse(failed.out).understood).toBe(true);
+
+    const misunderstood = await run('check', await put('faulty.booth', `${faulty}${second}`), '--format=json');
     expect(misunderstood.status).toBe(2);
-    expect(parse(misunderstood.out)).toMatchObject({
-      booth: null,
-      findings: [],
+    expect(misunderstood.err).toBe('');
+    const half = parse(misunderstood.out);
+    expect(half.findings).toContainEqual(
+      expect.objectContaining({ check: 'skirt-drop', subject: 'Side', verdict: 'fail' }),
+    );
+    expect(half).toMatchObject({
+      understood: false,
+      booth: 'Larkfield Hall',
       problems: [{ severity: 'error', code: 'no-unit', range: { file: 'faulty.booth', start: { line: 3 } } }],
     });
 
     const missing = await run('check', 'missing.booth', '--format', 'json');
     expect(missing.status).toBe(2);
-    expect(parse(missing.out)).toMatchObject({ booth: null, problems: [{ range: null }] });
+    expect(parse(missing.out)).toMatchObject({
+      understood: false,
+      booth: null,
+      findings: [],
+      problems: [{ range: null }],
+    });
   });
 
   it('tells of workstations and walkways', async () => {

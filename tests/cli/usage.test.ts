@@ -11,7 +11,7 @@ describe('the command line', () => {
     expect([status, err]).toEqual([0, '']);
   });
 
-  it.each(['check', 'report', 'explain'])('helps with %s', async (command) => {
+  it.each(['check', 'advise', 'report', 'explain'])('helps with %s', async (command) => {
     const { status, out } = await run(command, '--help');
     expect(out).toContain(`boothwright ${command} `);
     expect(status).toBe(0);
@@ -29,6 +29,8 @@ describe('the command line', () => {
     [['check'], 'name a booth file'],
     [['check', 'x.booth', '--format', 'xml'], "--format takes text or json, not 'xml'"],
     [['check', 'x.booth', '--colour'], "Unknown option '--colour'"],
+    [['advise'], 'name one booth file'],
+    [['advise', 'x.booth', 'Sound', 'Words'], 'name one booth file'],
     [['report', 'x.booth'], 'say where to write the report'],
     [['report', '-o', 'x.html'], 'name one booth file'],
     [['report', 'x.booth', 'y.booth', '-o', 'x.html'], 'name one booth file'],

@@ -11,9 +11,9 @@ export interface Reading {
   readonly file: string;
   /** What the language says of the text and of what it imports, or the file system of the file. */
   readonly problems: readonly Problem[];
-  /** The file could be read and understood. */
+  /** The file, and what it imports, could be read and understood without an error. */
   readonly understood: boolean;
-  /** Absent if it was not understood, since a booth half understood is not judged, or if the file holds no booth. */
+  /** Of what could be understood: what has errors is left out. Absent if the file holds no booth, or could not be read. */
   readonly assessment?: Assessment;
 }
 
@@ -37,7 +37,7 @@ export async function readBooth(file: string): Promise<Reading> {
   const { diagnostics, assessment } = await analyse({ uri, text }, { fileSystem: NodeFileSystem.fileSystemProvider() });
   const problems = diagnostics.filter(({ kind }) => kind === 'text').map(toProblem);
   const understood = problems.every(({ severity }) => severity !== 'error');
-  return { file, understood, problems, ...(understood && { assessment }) };
+  return { file, understood, problems, ...(assessment && { assessment }) };
 }
 
 function toProblem({ uri, start, end, severity, code, message }: FileDiagnostic): Problem {

@@ -1,5 +1,6 @@
 import { closest } from 'fastest-levenshtein';
 import { version } from '../package.json';
+import { advise } from './commands/advise.js';
 import { check } from './commands/check.js';
 import { explain } from './commands/explain.js';
 import { report } from './commands/report.js';
@@ -7,7 +8,7 @@ import type { Command } from './commands/command.js';
 import { UNUSABLE, UsageError, type Status, GOOD } from './status.js';
 import type { Terminal } from './terminal.js';
 
-const commands: Readonly<Record<string, Command>> = { check, report, explain };
+const commands: Readonly<Record<string, Command>> = { check, advise, report, explain };
 
 const help = `Checks on paper whether a control booth fits its people, sightlines and walkways.
 

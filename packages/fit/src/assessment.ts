@@ -196,6 +196,8 @@ export interface PersonBand {
   readonly posture: Posture;
   /** Absent if no value serves them. */
   readonly band?: Range;
+  /** Why there is no band: a check that no value of this height meets, whatever the others do. */
+  readonly blockedBy?: string;
   /**
    * `measured`: all that matters was measured, the band is exact. `average`: the band of the average body of what is known.
    * `share`: where the joint share reaches the crowd's cover.
@@ -249,6 +251,8 @@ export interface ShoppingLine {
   readonly item: string;
   /** What to ask for, in the reader's units. */
   readonly wants: readonly string[];
+  /** The workstations that use it. */
+  readonly workstations: readonly string[];
 }
 
 export interface Advice {

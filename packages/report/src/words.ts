@@ -1,5 +1,6 @@
 import {
   formatLength,
+  formatRange,
   type DisplayUnit,
   type Finding,
   type Millimetres,
@@ -11,14 +12,13 @@ import {
 /** How the report writes lengths, in the booth's unit. */
 export interface Units {
   readonly length: (millimetres: Millimetres) => string;
-  /** One length, or 'from … to …' for an adjustable one. */
+  /** One length, or '28 to 32 in' for an adjustable one. */
   readonly range: (range: Range) => string;
 }
 
 export function unitsOf(show: DisplayUnit): Units {
   const length = (millimetres: Millimetres) => formatLength(millimetres, show);
-  const range = ({ min, max }: Range) => (min === max ? length(min) : `${length(min)} to ${length(max)}`);
-  return { length, range };
+  return { length, range: (range) => formatRange(range, show) };
 }
 
 export const verdictWords: Record<Verdict, string> = {
@@ -71,5 +71,5 @@ export function count(number: number, one: string, many = `${one}s`): string {
 }
 
 export function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
+  return `${Math.round(share * 100)}%`;
 }

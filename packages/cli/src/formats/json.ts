@@ -1,20 +1,20 @@
-import type { Assessment, Finding, MeasureUnit, Origin, Remedy } from '@boothwright/fit';
-import { placeOf } from '../place.js';
-import type { Problem, Reading } from '../reading.js';
+import type { Assessment, Finding, Remedy } from '@boothwright/fit';
+import type { Reading } from '../reading.js';
+import { changeObject, inUnit, printed, problemObject, rangeObject, rounded } from './values.js';
 
 /** The version of the object's form: `schema/assessment-1.schema.json`. A field may be added; none changes its meaning. */
 const SCHEMA = 'boothwright-assessment-1';
 
-/** One object for one file, an array for several. What is absent is null, so that every field is always there. */
+/** One object for one file, an array for several. Of a file not fully understood, what could be read is judged. */
 export function formatJson(readings: readonly Reading[]): string {
-  const objects = readings.map(toObject);
-  return `${JSON.stringify(objects.length === 1 ? objects[0] : objects, null, 2)}\n`;
+  return printed(readings.map(toObject));
 }
 
-function toObject({ file, problems, assessment }: Reading) {
+function toObject({ file, problems, understood, assessment }: Reading) {
   return {
     schema: SCHEMA,
     file,
+    understood,
     booth: assessment?.booth.name ?? null,
     limits: assessment?.booth.limits ?? null,
     findings: assessment?.findings.map(findingObject) ?? [],
@@ -53,7 +53,7 @@ function findingObject(finding: Finding) {
 }
 
 function remedyObject({ title, changes, safe }: Remedy) {
-  return { title, changes: changes.map(({ origin, text }) => ({ range: rangeObject(origin), text })), safe };
+  return { title, changes: changes.map(changeObject), safe };
 }
 
 function workstationObject({ name, served }: Assessment['workstations'][number]) {
@@ -72,24 +72,4 @@ function workstationObject({ name, served }: Assessment['workstations'][number])
 
 function walkwayObject({ name, clear }: Assessment['walkways'][number]) {
   return { name, clear: inUnit(clear, 'mm') };
-}
-
-function problemObject({ severity, message, code, origin }: Problem) {
-  return { severity, message, code: code ?? null, range: rangeObject(origin) };
-}
-
-function rangeObject(origin: Origin | undefined) {
-  return origin ? placeOf(origin) : null;
-}
-
-const digits: Record<MeasureUnit, number> = { mm: 1, deg: 1, arcmin: 1, kg: 1, count: 1, ratio: 4 };
-
-function inUnit(value: number | undefined, unit: MeasureUnit | undefined): number | null {
-  return rounded(value, unit ? digits[unit] : 4);
-}
-
-/** Null for what is absent, and for what is no number: JSON has no other word for it. */
-function rounded(value: number | undefined, decimals: number): number | null {
-  if (value === undefined || !Number.isFinite(value)) return null;
-  return Number(value.toFixed(decimals)) + 0;
 }

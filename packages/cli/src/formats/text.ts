@@ -1,9 +1,9 @@
 import { stripVTControlCharacters } from 'node:util';
 import type { Finding, Verdict } from '@boothwright/fit';
 import picocolors from 'picocolors';
-import wrapAnsi from 'wrap-ansi';
 import { linkTo } from '../place.js';
 import type { Reading } from '../reading.js';
+import { caution, plain, wrapper } from './prose.js';
 
 export interface TextOptions {
   readonly width: number;
@@ -14,13 +14,14 @@ export interface TextOptions {
 
 const words: Record<Verdict, string> = { fail: 'FAIL', marginal: 'MARGINAL', unknown: 'CANNOT SAY', pass: 'PASS' };
 const order: readonly Verdict[] = ['fail', 'marginal', 'unknown', 'pass'];
-const caution = 'This is a planning aid; your local building or fire official decides.';
 
 /** The findings of each file for people, worst first, then one line that sums up. */
 export function formatText(readings: readonly Reading[], options: TextOptions): string {
   const write = writer(options);
-  const judged = readings.flatMap(({ file, assessment }) => (assessment ? [{ file, assessment }] : []));
-  const sections = judged.flatMap(({ file, assessment: { booth, findings } }) => {
+  const judged = readings.flatMap(({ file, understood, assessment }) =>
+    assessment ? [{ file, understood, assessment }] : [],
+  );
+  const sections = judged.flatMap(({ file, understood, assessment: { booth, findings } }) => {
     const open = findings.filter(({ accepted }) => accepted === undefined);
     const shown = order
       .filter((verdict) => verdict !== 'pass' || options.passes)
@@ -28,6 +29,7 @@ export function formatText(readings: readonly Reading[], options: TextOptions): 
     const accepted = findings.filter((finding) => finding.accepted !== undefined);
     return [
       write.heading(booth.name, file),
+      ...(understood ? [] : [write.inPart(file)]),
       ...shown.map((finding) => write.finding(finding, file)),
       ...accepted.map((finding) => write.accepted(finding, file)),
     ];
@@ -59,11 +61,7 @@ function writer({ width, colours }: TextOptions) {
     unknown: paint.blue,
     pass: paint.green,
   };
-  const wrap = (text: string, first = '  ', rest = first) =>
-    wrapAnsi(plain(text), width - rest.length, { trim: true })
-      .split('\n')
-      .map((line, index) => (index === 0 ? first : rest) + line)
-      .join('\n');
+  const wrap = wrapper(width);
 
   /** One line, or two if it would be too long. */
   const head = (finding: Finding, file: string, verdict: string) => {
@@ -75,6 +73,12 @@ function writer({ width, colours }: TextOptions) {
 
   return {
     heading: (name: string, file: string) => `${paint.bold(plain(name))} ${paint.dim(plain(file))}`,
+
+    inPart: (file: string) =>
+      wrap(
+        `${file} was not fully understood: what has errors is left out, and what follows may change once they are corrected.`,
+        '',
+      ),
 
     noBooth: (file: string) => wrap(`${file} holds no booth, only pieces for other files: nothing to check.`, ''),
 
@@ -132,9 +136,4 @@ function subjectOf({ subject, operator, posture }: Finding): string {
 
 function sourceOf({ source, strength }: Finding): string {
   return strength === 'strong' || strength === 'medium' ? source : `${source} (${strength})`;
-}
-
-/** One line without control characters: a name in a file must not drive the terminal. */
-function plain(text: string): string {
-  return stripVTControlCharacters(text).replace(/[\u0000-\u001f\u007f-\u009f]+/g, ' ');
 }

@@ -222,6 +222,26 @@ describe('bands', () => {
     );
   });
 
+  it('say which check stands against it where no value suits', () => {
+    const hanging = booth([{ poplitealHeight: 350 }], 1000, [650, 750], 450);
+    const [desk, , ring] = advise(hanging).stations[0]!.bands;
+    expect(desk!.each[0]).toMatchObject({ posture: 'sit', blockedBy: 'feet-supported' });
+    expect(desk!.each[0]!.band).toBeUndefined();
+    expect(desk!.each[1]!.band).toBeDefined();
+    expect(ring!.each[0]!.band!.max).toBeCloseTo(376, -1);
+    expect(ring!.each[0]!.blockedBy).toBeUndefined();
+  });
+
+  it('of a crowd that is not served, name the check that leaves out most', () => {
+    const crowd = aBooth({
+      crowds: [aCrowd('Volunteers', 0.5)],
+      desks: [aDesk('Left', 1000)],
+      seats: [aSeat('Tall', [650, 850], ringBelow(480))],
+      workstations: [aStation('Words', 'Left', 'Tall', ['Volunteers'])],
+    });
+    expect(advise(crowd).stations[0]!.bands[0]!.each[0]).toMatchObject({ basis: 'share', blockedBy: 'feet-supported' });
+  });
+
   it('adding an operator never widens what serves all', () => {
     fc.assert(
       fc.property(bodies, (people) => {

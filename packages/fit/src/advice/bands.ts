@@ -44,10 +44,41 @@ function bandOf(choice: Choice, place: Place): PersonBand {
       return sharesOf(rules, 'preferred', heights, person.people).joint >= person.wanted;
     });
     const band = served.length > 0 ? { min: served[0]!, max: served[served.length - 1]! } : undefined;
-    return { ...about, basis: 'share', ...(band && { band }) };
+    return { ...about, basis: 'share', ...(band ? { band } : blocked(weakestOf(choice, place))) };
   }
   const band = exactBand(choice, place);
-  return { ...about, basis: isMeasured(place.setup.rules, person) ? 'measured' : 'average', ...(band && { band }) };
+  const basis = isMeasured(place.setup.rules, person) ? 'measured' : 'average';
+  return { ...about, basis, ...(band ? { band } : blocked(unmetOf(choice, place))) };
+}
+
+function blocked(check: string | undefined): Pick<PersonBand, 'blockedBy'> {
+  return check === undefined ? {} : { blockedBy: check };
+}
+
+/** The first check that no value meets by itself; undefined if only all together are too much. */
+function unmetOf(choice: Choice, place: Place): string | undefined {
+  const alone = (check: string): Choice => ({
+    ...choice,
+    at(other, value) {
+      const setup = choice.at(other, value);
+      return { ...setup, rules: setup.rules.filter((rule) => rule.check === check) };
+    },
+  });
+  return place.setup.rules.find(({ check }) => {
+    const rules = place.setup.rules.filter((rule) => rule.check === check);
+    return !exactBand(alone(check), { ...place, setup: { ...place.setup, rules } });
+  })?.check;
+}
+
+/** The check that keeps most of a crowd from being served where most of it is. */
+function weakestOf(choice: Choice, place: Place): string | undefined {
+  const { people } = place.person;
+  const tried = gridOf(choice.within).map((height) => {
+    const { rules, heights } = choice.at(place, height);
+    return { rules, shares: sharesOf(rules, 'preferred', heights, people) };
+  });
+  const best = tried.reduce((a, b) => (b.shares.joint > a.shares.joint ? b : a));
+  return best.rules[best.shares.byRule.indexOf(Math.min(...best.shares.byRule))]?.check;
 }
 
 /** Interval arithmetic on the rules: exact for a desk or a seat; a ring changes the rules, so its steps are tried. */

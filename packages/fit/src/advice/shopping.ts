@@ -4,7 +4,7 @@ import type { Desk, Monitor, Rack, Seat, Skirt } from '../booth.js';
 import type { Check } from '../checks/check.js';
 import { buyingStep, formatRange } from '../format.js';
 import { makeScene, type Scene } from '../scene/scene.js';
-import { sits, type Person } from '../stations/station.js';
+import { sits, type Person, type Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 import { freeSeat } from './free-seat.js';
 import { dropFor, dropsFor, legsOf } from './legs.js';
@@ -34,8 +34,9 @@ export function shoppingFor(
   ].filter(({ wants }) => wants.length > 0);
 }
 
-function deskLine({ booth, length }: Scene, { name, width, depth, height, top }: Desk): ShoppingLine {
-  return line(`desk ${name}`, [
+function deskLine({ booth, length, stations }: Scene, { name, width, depth, height, top }: Desk): ShoppingLine {
+  const users = stations.filter(({ desk }) => desk?.name === name);
+  return line(`desk ${name}`, users, [
     height && heightOf('work surface', height.value, booth.show),
     width && `${length(width.value)} wide`,
     depth && `${length(depth.value)} deep`,
@@ -44,13 +45,12 @@ function deskLine({ booth, length }: Scene, { name, width, depth, height, top }:
 }
 
 function seatLine(scene: Scene, seat: Seat): ShoppingLine {
-  const people = scene.stations
-    .filter((station) => sits(station) && station.seat?.name === seat.name)
-    .flatMap((station) => station.people);
+  const users = scene.stations.filter((station) => sits(station) && station.seat?.name === seat.name);
+  const people = users.flatMap((station) => station.people);
   const height = neededOf(scene, seat) ?? seat.seat?.value;
   const hips = extreme(people, 'hipBreadthSitting', Math.max);
   const thighs = extreme(people, 'buttockPoplitealLength', Math.min);
-  return line(`${seat.kind} ${seat.name}`, [
+  return line(`${seat.kind} ${seat.name}`, users, [
     height && heightOf('seat', height, scene.booth.show),
     ringOf(scene, seat, people),
     hips !== undefined && `seat at least ${scene.length(Math.max(LEAST_SEAT_WIDTH, hips + WIDTH_ALLOWANCE))} wide`,
@@ -102,27 +102,30 @@ function extreme(
   return most(...people.map(({ body }) => percentileOf(body, dimension, p)));
 }
 
-function screenLine({ length }: Scene, { name, diagonal, aspect, pixels }: Monitor): ShoppingLine {
-  return line(`screen ${name}`, [
+function screenLine({ length, stations }: Scene, { name, diagonal, aspect, pixels }: Monitor): ShoppingLine {
+  const users = stations.filter(({ workstation }) => workstation.screens.some(({ monitor }) => monitor.name === name));
+  return line(`screen ${name}`, users, [
     diagonal && `${length(diagonal.value)} diagonal`,
     !aspect.isDefault && `${aspect.value.across}:${aspect.value.down}`,
     pixels && `${pixels.value.across} × ${pixels.value.down} pixels`,
   ]);
 }
 
-function rackLine({ length }: Scene, { name, units, width, depth }: Rack): ShoppingLine {
-  return line(`rack ${name}`, [
+function rackLine({ length, stations }: Scene, { name, units, width, depth, under }: Rack): ShoppingLine {
+  const users = stations.filter(({ desk }) => under !== undefined && desk?.name === under.desk.name);
+  return line(`rack ${name}`, users, [
     units && `${units.value} rack units high`,
     width && `${length(width.value)} wide`,
     depth && `${length(depth.value)} deep`,
   ]);
 }
 
-function skirtLine({ booth, length: words }: Scene, { name, on, length }: Skirt): ShoppingLine {
+function skirtLine({ booth, length: words, stations }: Scene, { name, on, length }: Skirt): ShoppingLine {
   const heights = on.flatMap((desk) => booth.desks.find((one) => one.name === desk.name)?.height?.value ?? []);
   const lowest = heights.length > 0 ? Math.min(...heights.map(({ min }) => min)) : undefined;
   const where = heights.some(({ min, max }) => max > min) ? ' with the desk at its lowest' : '';
-  return line(`skirt ${name}`, [
+  const users = stations.filter(({ desk }) => on.some((one) => one.name === desk?.name));
+  return line(`skirt ${name}`, users, [
     lowest !== undefined && `drop ${words(lowest - HEM)}, to end ${words(HEM)} above the floor${where}`,
     length && `${words(length.value)} of cloth`,
     'with its flame certificate',
@@ -132,6 +135,10 @@ function skirtLine({ booth, length: words }: Scene, { name, on, length }: Skirt)
 /** Hem above the floor: the middle of 1/2 to 1 in (trade sizes, weak). */
 const HEM: Millimetres = 19;
 
-function line(item: string, wants: readonly (string | false | undefined)[]): ShoppingLine {
-  return { item, wants: wants.filter((want): want is string => typeof want === 'string') };
+function line(item: string, users: readonly Station[], wants: readonly (string | false | undefined)[]): ShoppingLine {
+  return {
+    item,
+    wants: wants.filter((want): want is string => typeof want === 'string'),
+    workstations: users.map(({ name }) => name),
+  };
 }

@@ -1,0 +1,125 @@
+import {
+  listOf,
+  type Advice,
+  type Assessment,
+  type HeightBands,
+  type LeftOut,
+  type MeasureNext,
+} from '@boothwright/fit';
+import { dimensionTitle, titleOf } from '../titles.js';
+import { count, percent, postureWord, unitsOf, type Units } from '../words.js';
+
+/** What the advice on one workstation says, in words that any face can set. */
+export interface StationTold {
+  readonly workstation: string;
+  /** Best first. */
+  readonly plans: readonly PlanTold[];
+  /** Why there is no plan; absent if there is one. */
+  readonly noPlan?: string;
+  readonly notes: readonly string[];
+  readonly bands: readonly BandsTold[];
+}
+
+export interface PlanTold {
+  readonly title: string;
+  readonly facts: readonly { readonly label: string; readonly text: string }[];
+}
+
+/** Which heights of one part suit whom. */
+export interface BandsTold {
+  /** 'Desk Left'. */
+  readonly part: string;
+  /** What the file says. */
+  readonly now: string;
+  readonly rows: readonly { readonly who: string; readonly height: string }[];
+}
+
+export const bandsMean =
+  'Everything else left as it is. ‘About’ marks the average body of what is known; of people not known yet, the heights serve as many as the file asks for.';
+
+/** A seat that several workstations use is told of at the first. */
+export function tellStations({ stations }: Advice, assessment: Assessment): readonly StationTold[] {
+  const units = unitsOf(assessment.booth.show);
+  const told = new Set<string>();
+  const isNew = ({ part, of }: HeightBands) => {
+    const key = JSON.stringify([part, of]);
+    return !told.has(key) && told.add(key);
+  };
+  return stations.map(({ workstation, plans, notes, bands }) => ({
+    workstation,
+    plans: plans.map(({ title, serves, likely, leftOut }) => ({
+      title,
+      facts: [
+        ...(serves.length > 0 ? [{ label: 'Suits', text: listOf(serves) }] : []),
+        ...(likely.length > 0 ? [{ label: 'Most likely suits', text: `${listOf(likely)}; measure to be sure` }] : []),
+        ...leftOutBy(leftOut).map((of) => ({ label: 'Leaves out', text: tellLeftOut(of, assessment, units) })),
+      ],
+    })),
+    ...(plans.length === 0 && { noPlan: whyNoPlan(assessment, workstation) }),
+    notes,
+    bands: bands.filter(isNew).map((each) => tellBands(each, assessment, units)),
+  }));
+}
+
+/** 'Popliteal height of Noor', how to take it, and what for. */
+export function tellMeasure({ operator, dimension, settles, how }: MeasureNext): { title: string; text: string } {
+  return {
+    title: `${operator}: ${dimensionTitle(dimension)}`,
+    text: `${how} It settles ${count(settles, 'result')}.`,
+  };
+}
+
+function whyNoPlan({ workstations }: Assessment, name: string): string {
+  const served = workstations.find((station) => station.name === name)?.served ?? [];
+  if (served.length === 0) return 'The file does not say enough yet: see what to add.';
+  if (served.every(({ verdict }) => verdict === 'pass')) return 'The heights in the file suit everybody here.';
+  return 'No other heights were found that serve more people than those in the file.';
+}
+
+/** All that leaves out one person in one posture. */
+function leftOutBy(leftOut: readonly LeftOut[]): readonly (readonly LeftOut[])[] {
+  const by = new Map<string, LeftOut[]>();
+  for (const one of leftOut) {
+    const key = JSON.stringify([one.who, one.posture]);
+    by.set(key, [...(by.get(key) ?? []), one]);
+  }
+  return [...by.values()];
+}
+
+function tellLeftOut(of: readonly LeftOut[], { booth }: Assessment, { length }: Units): string {
+  const { who, posture, check, share } = of[0]!;
+  if (share !== undefined) {
+    const cover = booth.crowds.find(({ name }) => name === who)?.cover.value;
+    const wanted = cover === undefined ? '' : `, ${percent(cover)} wanted`;
+    return `${percent(1 - share)} of ${who}, ${postureWord(posture)} (${percent(share)} served${wanted}): first ‘${titleOf(check)}’`;
+  }
+  const misses = of.map(({ check: missed, by }) =>
+    by === undefined ? `‘${titleOf(missed)}’` : `‘${titleOf(missed)}’ misses by ${length(by)}`,
+  );
+  return `${who}, ${postureWord(posture)}: ${listOf(misses)}`;
+}
+
+function tellBands({ part, of, each, all }: HeightBands, { booth }: Assessment, { range }: Units): BandsTold {
+  const named = each.filter(({ basis }) => basis !== 'share').length;
+  const rows = each.map(({ who, posture, band, basis, blockedBy }) => ({
+    who: `${who}, ${postureWord(posture)}`,
+    height: band
+      ? `${basis === 'average' ? 'about ' : ''}${range(band)}`
+      : blockedBy === undefined
+        ? 'none suits all checks'
+        : `none: ‘${titleOf(blockedBy)}’ stands against it`,
+  }));
+  const everyone = { who: 'Everyone named', height: all ? range(all) : 'no one height' };
+  const [desk, seat] = [booth.desks.find(({ name }) => name === of), booth.seats.find(({ name }) => name === of)];
+  const given =
+    part === 'desk'
+      ? desk?.height?.value
+      : part === 'seat'
+        ? seat?.seat?.value
+        : seat?.footRing && { min: seat.footRing.distance.value, max: seat.footRing.distance.value };
+  return {
+    part: { desk: `Desk ${of}`, seat: `Seat of ${of}`, ring: `Foot ring of ${of}, below the seat` }[part],
+    now: given ? range(given) : 'not said',
+    rows: named > 1 ? [...rows, everyone] : rows,
+  };
+}
