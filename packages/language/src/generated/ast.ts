@@ -256,10 +256,10 @@ export function isBlockKind(item: unknown): item is BlockKind {
     return item === 'booth' || item === 'room' || item === 'operator' || item === 'crowd' || item === 'desk' || item === 'stool' || item === 'chair' || item === 'monitor' || item === 'workstation' || item === 'walkway' || item === 'rack' || item === 'skirt' || item === 'platform' || item === 'cable';
 }
 
-export type CheckName = 'reach' | 'seat-depth' | 'seat-width' | 'toe-space' | string;
+export type CheckName = 'reach' | 'seat-depth' | 'seat-width' | 'toe-space' | 'wheelchair-space' | string;
 
 export function isCheckName(item: unknown): item is CheckName {
-    return item === 'seat-depth' || item === 'seat-width' || item === 'toe-space' || item === 'reach' || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
+    return item === 'seat-depth' || item === 'seat-width' || item === 'toe-space' || item === 'wheelchair-space' || item === 'reach' || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
 }
 
 export type Direction = 'back' | 'down' | 'forward' | 'left' | 'right' | 'up';

@@ -1,9 +1,18 @@
-import { AstUtils, type LangiumDocument, UriUtils } from 'langium';
+import { type LangiumDocument, UriUtils } from 'langium';
 import type { Acceptance, Booth, DisplayUnit, LimitOverride, LimitProfile } from '@boothwright/fit';
-import { type Accept, type Block, isAccept, isBlock, isDocument, isLimit, type Limit } from '../generated/ast.js';
+import {
+  type Accept,
+  type Block,
+  type Document,
+  isAccept,
+  isBlock,
+  isDocument,
+  isLimit,
+  type Limit,
+} from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
 import { readText } from '../syntax/texts.js';
-import { originOf, partOf } from '../syntax/tree.js';
+import { allBlocks, originOf, partOf } from '../syntax/tree.js';
 import { rootsOf } from '../workspace/imports.js';
 import { readCable, readPlacement, readPlatform, readRack, readSkirt, readWalkway } from './floor.js';
 import { readDesk, readMonitor, readSeat } from './furniture.js';
@@ -24,8 +33,8 @@ export function readBooth(document: LangiumDocument, visible: readonly LangiumDo
   const show = showOf(document);
   const blocks = usedBlocks(roots);
   const sheets = (...kinds: Block['kind'][]) =>
-    blocks.filter(({ kind }) => kinds.includes(kind)).map((block) => new Sheet(block, show));
-  const frame = new Sheet(booth ?? emptyBooth, show);
+    blocks.filter(({ kind }) => kinds.includes(kind)).map((block) => new Sheet(block));
+  const frame = new Sheet(booth ?? emptyBooth);
   const room = sheets('room')[0];
   return {
     name: nameOf(document, booth),
@@ -35,14 +44,7 @@ export function readBooth(document: LangiumDocument, visible: readonly LangiumDo
     shoe: frame.lengthOr('shoe'),
     slump: frame.lengthOr('slump'),
     overrides: (booth?.items ?? []).filter(isLimit).flatMap(readOverride),
-    accepted: roots.flatMap((root) => [
-      ...root.accepts.flatMap(readAcceptance),
-      ...AstUtils.streamAllContents(root)
-        .filter(isAccept)
-        .filter(({ $container }) => isBlock($container))
-        .toArray()
-        .flatMap(readAcceptance),
-    ]),
+    accepted: roots.flatMap(acceptsOf).flatMap(readAcceptance),
     room: room && readRoom(room),
     operators: eachNamed(sheets('operator'), readOperator),
     crowds: eachNamed(sheets('crowd'), readCrowd),
@@ -55,9 +57,7 @@ export function readBooth(document: LangiumDocument, visible: readonly LangiumDo
     skirts: eachNamed(sheets('skirt'), readSkirt),
     platforms: eachNamed(sheets('platform'), readPlatform),
     cables: eachNamed(sheets('cable'), readCable),
-    placements: roots
-      .flatMap((root) => root.placements)
-      .flatMap((node) => readPlacement(node, new Sheet(node, show)) ?? []),
+    placements: roots.flatMap((root) => root.placements).flatMap((node) => readPlacement(node, new Sheet(node)) ?? []),
   };
 }
 
@@ -71,11 +71,16 @@ export function isBooth(document: LangiumDocument): boolean {
 export function showOf(document: LangiumDocument): DisplayUnit {
   const root = document.parseResult.value;
   const booth = isDocument(root) ? root.blocks.find(({ kind }) => kind === 'booth') : undefined;
-  return new Sheet(booth ?? emptyBooth, 'in').wordOr<DisplayUnit>('show').value;
+  return new Sheet(booth ?? emptyBooth).wordOr<DisplayUnit>('show').value;
 }
 
 /** Stands in for the booth block of a file without one: all defaults. */
 const emptyBooth = { $type: 'Block', kind: 'booth', items: [] } as unknown as Block;
+
+/** Outside of blocks first, then block by block. */
+function acceptsOf(root: Document): readonly Accept[] {
+  return [...root.accepts, ...allBlocks(root).flatMap(({ items }) => items.filter(isAccept))];
+}
 
 function nameOf(document: LangiumDocument, booth: Block | undefined): string {
   const title = booth?.title === undefined ? '' : readText(booth.title).value;

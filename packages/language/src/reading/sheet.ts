@@ -1,5 +1,5 @@
 import type { AstNode, CstNode } from 'langium';
-import type { DisplayUnit, Given, Named, Origin, PlanPoint, Range, Reference } from '@boothwright/fit';
+import type { Given, Named, Origin, PlanPoint, Range, Reference } from '@boothwright/fit';
 import {
   type Block,
   isBetween,
@@ -22,7 +22,7 @@ import {
   propertiesOf,
   type PropertyNode,
 } from '../syntax/tree.js';
-import { interpret, type Meaning } from '../values/interpret.js';
+import { type Meaning, meaningOf } from '../values/interpret.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
 
@@ -31,10 +31,7 @@ export class Sheet {
   private readonly kind: Kind;
   private readonly nodes = new Map<string, PropertyNode[]>();
 
-  constructor(
-    readonly holder: Holder,
-    private readonly show: DisplayUnit,
-  ) {
+  constructor(readonly holder: Holder) {
     this.kind = kindOf(holder);
     for (const node of propertiesOf(holder)) {
       const key = propertyOf(this.kind, node.key)?.key;
@@ -125,7 +122,7 @@ export class Sheet {
   meaning(key: string): { readonly meaning: Meaning; readonly node: Property } | undefined {
     const node = this.nodes.get(key)?.find(isProperty);
     const entry = node && propertyOf(this.kind, key);
-    const meaning = entry && interpret(node, entry, { report: () => undefined, show: this.show });
+    const meaning = entry && meaningOf(node, entry);
     return meaning && { meaning, node };
   }
 
@@ -142,14 +139,14 @@ export class Sheet {
   blocks(kind: Kind): readonly Sheet[] {
     return nestedOf(this.holder)
       .filter((block): block is Block => !isScreen(block) && block.kind === kind && isInPlace(block))
-      .map((block) => new Sheet(block, this.show));
+      .map((block) => new Sheet(block));
   }
 
   screens(): readonly (Sheet & { readonly holder: Screen })[] {
     return nestedOf(this.holder)
       .filter(isScreen)
       .filter(isInPlace)
-      .map((screen) => new Sheet(screen, this.show) as Sheet & { readonly holder: Screen });
+      .map((screen) => new Sheet(screen) as Sheet & { readonly holder: Screen });
   }
 
   given<T>(key: string, pick: (meaning: Meaning) => T | undefined): Given<T> | undefined {

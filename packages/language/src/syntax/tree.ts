@@ -85,7 +85,7 @@ export function keywordOf(node: AstNode, keyword: string): CstNode | undefined {
 
 /** The first comma in a node that no value follows. */
 export function loneComma(node: { readonly $cstNode?: CstNode }): CstNode | undefined {
-  if (!node.$cstNode) return undefined;
+  if (!node.$cstNode?.text.includes(',')) return undefined;
   const leaves = CstUtils.flattenCst(node.$cstNode)
     .filter(({ hidden }) => !hidden)
     .toArray();

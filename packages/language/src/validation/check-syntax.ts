@@ -1,5 +1,16 @@
-import { AstUtils, type AstNode, type LangiumDocument } from 'langium';
-import { isAccept, isBlock, isImport, isLimit, isOdd, isText } from '../generated/ast.js';
+import type { AstNode, LangiumDocument } from 'langium';
+import {
+  type Document,
+  isAccept,
+  isBlock,
+  isDocument,
+  isImport,
+  isLimit,
+  isOdd,
+  isPlacement,
+  isProperty,
+  isText,
+} from '../generated/ast.js';
 import type { Fault } from '../syntax/faults.js';
 import { readText } from '../syntax/texts.js';
 import { partOf } from '../syntax/tree.js';
@@ -21,15 +32,23 @@ export function checkSyntax(document: LangiumDocument, report: Report): void {
       : [text.getText().length, text.getText().length];
     report({ code: 'syntax', message, range: { start: text.positionAt(from), end: text.positionAt(to) } });
   }
-  for (const node of AstUtils.streamAst(value)) for (const property of textsOf(node)) checkText(node, property, report);
+  if (isDocument(value)) checkTexts(value, report);
 }
 
-function textsOf(node: AstNode): readonly string[] {
-  if (isBlock(node)) return node.title === undefined ? [] : ['title'];
-  if (isImport(node)) return ['path'];
-  if (isAccept(node) || isLimit(node)) return ['reason'];
-  if (isOdd(node)) return node.title === undefined ? [] : ['title'];
-  return isText(node) ? ['raw'] : [];
+/** All texts between quotes. */
+function checkTexts(root: Document, report: Report): void {
+  const { imports, blocks, accepts, strays, placements } = root;
+  const nodes: AstNode[] = [...imports, ...blocks, ...accepts, ...strays, ...placements];
+  while (nodes.length > 0) {
+    const node = nodes.pop()!;
+    if (isBlock(node) || isOdd(node)) checkText(node, 'title', report);
+    else if (isImport(node)) checkText(node, 'path', report);
+    else if (isAccept(node) || isLimit(node)) checkText(node, 'reason', report);
+    else if (isText(node)) checkText(node, 'raw', report);
+    if ('items' in node) nodes.push(...(node.items as AstNode[]));
+    if (isProperty(node) || isOdd(node)) nodes.push(...node.values);
+    if (isPlacement(node)) nodes.push(...node.settings);
+  }
 }
 
 function checkText(node: AstNode, property: string, report: Report): void {

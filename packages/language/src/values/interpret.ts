@@ -32,6 +32,21 @@ export type Meaning =
  * reported once. Reading and checking both come through here, so that they never disagree.
  */
 export function interpret(property: Property, entry: PropertyEntry, reading: Reading): Meaning | undefined {
+  const meaning = readProperty(property, entry, reading);
+  known.set(property, meaning);
+  return meaning;
+}
+
+/** As `interpret`, for a property that may have been interpreted already; reports nothing. */
+export function meaningOf(property: Property, entry: PropertyEntry): Meaning | undefined {
+  if (known.has(property)) return known.get(property);
+  return interpret(property, entry, { report: () => undefined, show: 'in' });
+}
+
+/** A property means the same for as long as its syntax tree lives. */
+const known = new WeakMap<Property, Meaning | undefined>();
+
+function readProperty(property: Property, entry: PropertyEntry, reading: Reading): Meaning | undefined {
   const { shape } = entry;
   const { key } = property;
   const wanted = shape.is === 'point' ? 2 : shape.is === 'words' && shape.many ? Infinity : 1;

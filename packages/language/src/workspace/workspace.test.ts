@@ -130,3 +130,21 @@ describe('renaming', () => {
     expect(names.sort()).toEqual(['a.booth', 'hall.booth', 'other.booth', 'other.booth']);
   });
 });
+
+test('of keys that come faster than a build, the last has the last word', async () => {
+  const long = Array.from({ length: 100 }, (_, index) => `desk D${index} { width 60in }`).join('\n');
+  const files = memoryFiles({ 'hall.booth': long });
+  const { shared, messages } = await open(files);
+  const { DocumentBuilder, WorkspaceLock } = shared.workspace;
+  const keys = 'desk Z { width 60'.split('');
+  const written = keys.map(async (_, index) => {
+    await new Promise((resolve) => setTimeout(resolve, 2 * index));
+    files.files.set(uriOf('hall.booth').toString(), `${long}\n${keys.slice(0, index + 1).join('')}`);
+    await WorkspaceLock.write((token) => DocumentBuilder.update([uriOf('hall.booth')], [], token));
+  });
+  await Promise.all(written);
+  expect(messages('hall.booth')).toEqual([
+    expect.stringContaining('`desk Z` is not closed'),
+    expect.stringContaining('60 has no unit'),
+  ]);
+});
