@@ -47,7 +47,7 @@ export function armsOf(eyes: Eyes): Arms {
     const body = {} as Record<K, number>;
     return Float64Array.from({ length: people.count }, (_, index) => {
       names.forEach((name, at) => (body[name] = columns[at]![index]!));
-      return of(body as Has<K>);
+      return of(body);
     });
   };
   const fromEye =
