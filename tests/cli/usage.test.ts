@@ -27,7 +27,7 @@ describe('the command line', () => {
     [['constructor'], "there is no command 'constructor'"],
     [['hall.booth'], 'boothwright check hall.booth'],
     [['check'], 'name a booth file'],
-    [['check', 'x.booth', '--format', 'xml'], "--format takes text or json, not 'xml'"],
+    [['check', 'x.booth', '--format', 'xml'], "--format takes text, json or sarif, not 'xml'"],
     [['check', 'x.booth', '--colour'], "Unknown option '--colour'"],
     [['advise'], 'name one booth file'],
     [['advise', 'x.booth', 'Sound', 'Words'], 'name one booth file'],

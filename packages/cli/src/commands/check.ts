@@ -1,4 +1,5 @@
 import { formatJson } from '../formats/json.js';
+import { formatSarif } from '../formats/sarif.js';
 import { formatProblems, formatText } from '../formats/text.js';
 import { readBooth, type Reading } from '../reading.js';
 import { FAILED, GOOD, UNUSABLE, UsageError, type Status } from '../status.js';
@@ -6,12 +7,14 @@ import type { Terminal } from '../terminal.js';
 import { oneOf, parseCommand, type Command } from './command.js';
 
 export const check: Command = {
-  usage: ['check FILE… [--format text|json] [--passes]'],
+  usage: ['check FILE… [--format text|json|sarif] [--passes]'],
   help: `Says of each booth file what fits and what does not.
 
-  --format text|json  for people (the default), or for programs: one object for one
-                      file, an array for several; schema/assessment-1.schema.json
-  --passes            write out what passes too, not only its number`,
+  --format text   for people (the default)
+           json   for programs: one object for one file, an array for several;
+                  schema/assessment-1.schema.json
+           sarif  for tools that gather findings: SARIF 2.1.0
+  --passes        write out what passes too, in text and SARIF`,
   run: runCheck,
 };
 
@@ -20,18 +23,24 @@ async function runCheck(args: readonly string[], terminal: Terminal): Promise<St
     format: { type: 'string', default: 'text' },
     passes: { type: 'boolean', default: false },
   });
-  const format = oneOf('format', values.format, ['text', 'json']);
+  const format = oneOf('format', values.format, ['text', 'json', 'sarif']);
   if (files.length === 0) throw new UsageError('name a booth file, as in: boothwright check hall.booth');
 
   const readings: Reading[] = [];
   for (const file of files) readings.push(await readBooth(file));
-  if (format === 'json') {
-    terminal.out(formatJson(readings));
-  } else {
-    terminal.err(formatProblems(readings));
-    terminal.out(formatText(readings, { ...terminal, passes: values.passes }));
+  const status = statusOf(readings);
+  switch (format) {
+    case 'json':
+      terminal.out(formatJson(readings));
+      break;
+    case 'sarif':
+      terminal.out(formatSarif(readings, { passes: values.passes, status }));
+      break;
+    case 'text':
+      terminal.err(formatProblems(readings));
+      terminal.out(formatText(readings, { ...terminal, passes: values.passes }));
   }
-  return statusOf(readings);
+  return status;
 }
 
 /** The worst of all files. An accepted fail does not count. */

@@ -1,3 +1,4 @@
+import { listOf } from '@boothwright/fit';
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import { UsageError, type Status } from '../status.js';
 import type { Terminal } from '../terminal.js';
@@ -28,6 +29,6 @@ export function parseCommand<const Options extends NonNullable<ParseArgsConfig['
 /** The option's value, if it is one of the words it takes. */
 export function oneOf<const Word extends string>(option: string, value: string, words: readonly Word[]): Word {
   const word = words.find((known) => known === value);
-  if (word === undefined) throw new UsageError(`--${option} takes ${words.join(' or ')}, not '${value}'.`);
+  if (word === undefined) throw new UsageError(`--${option} takes ${listOf(words, 'or')}, not '${value}'.`);
   return word;
 }
