@@ -3,6 +3,11 @@ import type { Check } from './check.js';
 import { accessibleStation } from './access/accessible-station.js';
 import { wheelchairSpace } from './access/wheelchair-space.js';
 import { crowdServed } from './crowd/crowd-served.js';
+import { legsFitTop } from './furniture/legs-fit-top.js';
+import { load } from './furniture/load.js';
+import { rackFits } from './furniture/rack-fits.js';
+import { screensFitDesk } from './furniture/screens-fit-desk.js';
+import { mixPosition } from './listening/mix-position.js';
 import { platformEdge } from './platform/platform-edge.js';
 import { platformStep } from './platform/platform-step.js';
 import { reach } from './reach/reach.js';
@@ -43,6 +48,11 @@ export const checks: readonly Check[] = [
   accessibleStation,
   wheelchairSpace,
   crowdServed,
+  legsFitTop,
+  load,
+  rackFits,
+  screensFitDesk,
+  mixPosition,
   platformEdge,
   platformStep,
   reach,

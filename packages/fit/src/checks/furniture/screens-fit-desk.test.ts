@@ -1,0 +1,146 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Desk, ScreenUse } from '../../booth.js';
+import { aBooth, aDesk, anOperator, aPlacement, aStation, given } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+import { aMonitor, aScreen } from '../../testing/floor.js';
+
+/** A desk 1500 × 700 with screens 500 wide and 300 high: A, B and C. */
+function booth(screens: readonly ScreenUse[], desk: Partial<Desk> = {}, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    operators: [anOperator('Noor', { stature: 1630 })],
+    desks: [aDesk('Left', 1000, desk)],
+    monitors: ['A', 'B', 'C'].map((name) => aMonitor(name, 500, 300)),
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens })],
+    ...parts,
+  });
+}
+
+const judge = (...args: Parameters<typeof booth>) => findingOf(booth(...args), 'screens-fit-desk');
+const all = (...args: Parameters<typeof booth>) => findingsOf(booth(...args), 'screens-fit-desk');
+
+describe('screens-fit-desk: against the desk’s ends and edges', () => {
+  it.each<[string, number, number, Partial<ScreenUse>, string, number | undefined]>([
+    ['in the middle', 750, 500, {}, 'pass', undefined],
+    ['just at the left end', 250, 500, {}, 'pass', undefined],
+    ['50 past the left end', 200, 500, {}, 'fail', 50],
+    ['50 past the right end', 1300, 500, {}, 'fail', 50],
+    // Turned by 60° it takes 250 · cos 60° = 125 to each side.
+    ['turned by 60°, 125 from the left end', 125, 400, { turn: given(60) }, 'pass', undefined],
+    ['turned by 60°, 100 from the left end', 100, 400, { turn: given(60) }, 'fail', 25],
+    // And 250 · sin 60° = 216.5 back and forward.
+    [
+      'turned by 60°, an end over the far edge',
+      750,
+      600,
+      { turn: given(60) },
+      'marginal',
+      600 + 250 * Math.sin(Math.PI / 3) - 700,
+    ],
+    [
+      'turned by 60°, an end over the near edge',
+      750,
+      100,
+      { turn: given(60) },
+      'marginal',
+      250 * Math.sin(Math.PI / 3) - 100,
+    ],
+    ['with nothing under it', 750, 760, {}, 'fail', 60],
+    ['on an arm over the far edge', 750, 760, { rating: given(9) }, 'marginal', 60],
+  ])('%s', (_, at, setback, parts, verdict, measured) => {
+    const finding = judge([aScreen('A', at, setback, parts)]);
+    expect(finding.verdict).toBe(verdict);
+    if (measured === undefined) expect(finding.measured).toBeUndefined();
+    else expect(finding.measured).toBeCloseTo(measured, 6);
+  });
+
+  it('a turn alone says where the screen stands: along the line of sight', () => {
+    // 45° to the right at a setback of 500: 500 to the right of the operator in the middle of the desk.
+    const { at: _, ...turned } = aScreen('A', 0, 500, { turn: given(45) });
+    expect(judge([turned]).verdict).toBe('pass');
+    // Its right half takes 250 · cos 45° more: 500 + 176.8 past the middle of a desk of 1300 is 26.8 too much.
+    expect(judge([turned], { width: given(1300) }).measured).toBeCloseTo(500 + 250 * Math.SQRT1_2 - 650, 6);
+  });
+
+  it('what reaches onto the next desk of a row is carried by it', () => {
+    const desks = [aDesk('Left', 1000), aDesk('Right', 1000)];
+    const row = { desks, placements: [aPlacement(['Left', 'Right'], 3000, 2000, 20)] };
+    expect(judge([aScreen('A', 1400, 500)], {}, row).verdict).toBe('pass');
+    expect(judge([aScreen('A', 100, 500)], {}, row)).toMatchObject({ verdict: 'fail' });
+  });
+});
+
+describe('screens-fit-desk: against each other', () => {
+  it.each<[string, ScreenUse, ScreenUse, number | undefined]>([
+    ['side by side', aScreen('A', 500, 500), aScreen('B', 1000, 500), undefined],
+    ['20 into one another', aScreen('A', 500, 500), aScreen('B', 980, 500), 20],
+    ['one 60 behind the other', aScreen('A', 500, 400), aScreen('B', 700, 460), undefined],
+    ['one 30 behind the other: 20 into its body', aScreen('A', 500, 400), aScreen('B', 700, 430), 20],
+    [
+      'one above the other',
+      aScreen('A', 500, 500),
+      aScreen('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(400) } }),
+      undefined,
+    ],
+    [
+      'one above the other, 50 too low',
+      aScreen('A', 500, 500),
+      aScreen('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(350) } }),
+      500,
+    ],
+  ])('%s', (_, first, second, overlap) => {
+    const finding = judge([first, second]);
+    expect(finding.verdict).toBe(overlap === undefined ? 'pass' : 'fail');
+    if (overlap !== undefined) {
+      expect(finding.measured).toBeCloseTo(overlap, 6);
+      expect(finding.message).toContain('B and A stand in one place');
+    }
+  });
+
+  it('two that are turned toward the operator need room for their corners', () => {
+    // Turned by 30° to each side, their inner ends stand farther away and meet in the middle: 250 · cos 30° from each middle.
+    const pair = (x: number) => [
+      aScreen('A', 750 - x, 500, { turn: given(-30) }),
+      aScreen('B', 750 + x, 500, { turn: given(30) }),
+    ];
+    const meeting = 250 * Math.cos(Math.PI / 6);
+    // Their bodies behind the faces lean toward each other by 50 · sin 30° more.
+    expect(judge(pair(meeting + 24)).verdict).toBe('pass');
+    expect(judge(pair(meeting - 24)).verdict).toBe('fail');
+  });
+
+  it('screens of all workstations at the desk count; one that two of them watch is one', () => {
+    const workstations = [
+      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreen('A', 500, 500), aScreen('C', 1200, 500)] }),
+      aStation('Words', 'Left', undefined, ['Noor'], { screens: [aScreen('B', 600, 500), aScreen('C', 1210, 500)] }),
+    ];
+    const found = all([], {}, { workstations });
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ verdict: 'fail', subject: { kind: 'monitor', name: 'B' } });
+    expect(found[0]!.measured).toBeCloseTo(400, 6);
+  });
+
+  it('screens on another desk do not count', () => {
+    const workstations = [
+      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreen('A', 500, 500)] }),
+      aStation('Words', 'Right', undefined, ['Noor'], { screens: [aScreen('B', 500, 500)] }),
+    ];
+    const desks = [aDesk('Left', 1000), aDesk('Right', 1000)];
+    expect(all([], {}, { workstations, desks }).map(({ verdict }) => verdict)).toEqual(['pass', 'pass']);
+  });
+});
+
+describe('screens-fit-desk: what is missing', () => {
+  it.each<[string, ScreenUse[], Partial<Desk>, string]>([
+    ['a setback', [aScreen('A', 500, 500, { setback: undefined })], {}, 'setback'],
+    ['a height', [aScreen('A', 500, 500, { height: undefined })], {}, 'bottom'],
+    ['the desk’s width', [aScreen('A', 500, 500)], { width: undefined }, 'width'],
+    ['the desk’s depth', [aScreen('A', 500, 500)], { depth: undefined }, 'depth'],
+  ])('without %s it asks for it', (_, screens, desk, property) => {
+    expect(judge(screens, desk)).toMatchObject({ verdict: 'unknown', missing: { property } });
+  });
+
+  it('asks nothing of a desk without screens, and says how deep it takes a screen to be', () => {
+    expect(all([])).toEqual([]);
+    expect(judge([aScreen('A', 750, 500)]).assumptions).toEqual(['a screen is 50 mm deep behind its face']);
+  });
+});

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import type { Booth, Room } from '../../booth.js';
+import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
+import { findingOf, findingsOf } from '../../testing/findings.js';
+
+/** A desk 1500 wide with its near left corner at (x, y), in a room 10 m wide with a stage 15 m from the back wall. */
+function booth(x: number, y: number, room: Partial<Room> = {}, parts: Partial<Booth> = {}): Booth {
+  return aBooth({
+    room: aRoom(10_000, 20_000, { stage: { origin: nowhere, edge: given(15_000) }, ...room }),
+    operators: [anOperator('Noor', { stature: 1630 })],
+    desks: [aDesk('Left', 1000)],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'])],
+    placements: [aPlacement(['Left'], x, y)],
+    ...parts,
+  });
+}
+
+const judge = (...args: Parameters<typeof booth>) => findingOf(booth(...args), 'mix-position');
+const balcony = (edge: number) => ({ balcony: { origin: nowhere, edge: given(edge), height: given(3000) } });
+
+describe('mix-position: information, never a fault', () => {
+  it.each([
+    ['on the centre line', 4250, 3000, 'on the centre line'],
+    ['1 m to the right', 5250, 3000, '1000 mm right of the centre line'],
+    ['2 m to the left', 2250, 3000, '2000 mm left of the centre line'],
+  ])('%s', (_, x, y, words) => {
+    const finding = judge(x, y);
+    expect(finding).toMatchObject({ verdict: 'pass', measured: 12_000 });
+    expect(finding.limit).toBeUndefined();
+    expect(finding.message).toContain('12000 mm from the stage');
+    expect(finding.message).toContain(words);
+    expect(finding.message).toContain('80% of the way');
+  });
+
+  it('stands where the operator stands, however the desk is turned', () => {
+    const workstations = [aStation('Sound', 'Left', undefined, ['Noor'], { at: given(500), lean: given(100) })];
+    expect(judge(4250, 3000, {}, { workstations }).measured).toBe(15_000 - 3100);
+    const turned = { placements: [aPlacement(['Left'], 3000, 3000, 90)] };
+    // Facing right: its near edge runs from (3000, 3000) to (3000, 1500), and its middle is at 2250.
+    expect(judge(0, 0, {}, turned).measured).toBe(15_000 - 2250);
+  });
+
+  it('says when it is under the balcony', () => {
+    expect(judge(4250, 3000, balcony(4000)).message).toContain('under the balcony');
+    expect(judge(4250, 3000, balcony(4000)).verdict).toBe('pass');
+    expect(judge(4250, 3000, balcony(2900)).message).not.toContain('under the balcony');
+  });
+
+  it('states that sources disagree', () => {
+    const finding = judge(4250, 3000);
+    expect(finding.message).toContain('Sources disagree');
+    expect(finding.message).toContain('Information only');
+    expect(finding.source).toContain('disagree');
+  });
+
+  it('asks for the stage once, whatever the number of workstations', () => {
+    const workstations = [aStation('A', 'Left', undefined, ['Noor']), aStation('B', 'Left', undefined, ['Noor'])];
+    expect(judge(4250, 3000, { stage: undefined }, { workstations })).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'edge' },
+    });
+    expect(judge(4250, 3000, {}, { room: undefined })).toMatchObject({ verdict: 'unknown' });
+  });
+
+  it('asks for the desk’s place; asks nothing where nobody works controls', () => {
+    expect(judge(0, 0, {}, { placements: [] })).toMatchObject({ verdict: 'unknown', missing: { property: 'place' } });
+    const workstations = [aStation('Words', 'Left', undefined, ['Noor'], { task: given('keyboard') })];
+    expect(findingsOf(booth(0, 0, {}, { workstations }), 'mix-position')).toEqual([]);
+  });
+});
