@@ -1,4 +1,5 @@
 import type { DimensionName } from '../bodies/dimensions.js';
+import type { People } from '../bodies/people.js';
 import type { Millimetres } from '../units.js';
 import type { Eyes } from './viewing.js';
 
@@ -40,33 +41,44 @@ export function sittingShoulder(body: Has<'standingShoulderHeight' | 'stature' |
 
 /** The arms that go with a pair of eyes: a slump and a seat lower the shoulder as they lower the eye. */
 export function armsOf(eyes: Eyes): Arms {
-  const { person, posture } = eyes;
-  const { people, dimensions } = person;
-  const each = <K extends DimensionName>(names: readonly K[], of: (body: Has<K>) => number) => {
-    const columns = names.map((name) => people.column(name));
-    const body = {} as Record<K, number>;
-    return Float64Array.from({ length: people.count }, (_, index) => {
-      names.forEach((name, at) => (body[name] = columns[at]![index]!));
-      return of(body);
-    });
-  };
+  const { dimensions } = eyes.person;
   const fromEye =
-    posture === 'sit'
-      ? each(SITTING, (body) => sittingShoulder(body) - body.sittingEyeHeight)
-      : each(STANDING, (body) => body.standingShoulderHeight - body.standingEyeHeight);
-  const meanFromEye =
-    posture === 'sit'
+    eyes.posture === 'sit'
       ? sittingShoulder(dimensions) - dimensions.sittingEyeHeight
       : dimensions.standingShoulderHeight - dimensions.standingEyeHeight;
-  return {
-    eyes,
-    shoulder: eyes.eye + meanFromEye,
-    arm: shoulderToGrip(dimensions),
-    all: {
-      shoulder: eyes.all.eye.map((eye, index) => eye + fromEye[index]!),
-      arm: each(ARM, shoulderToGrip),
-    },
+  return { eyes, shoulder: eyes.eye + fromEye, arm: shoulderToGrip(dimensions), all: everybody(eyes) };
+}
+
+/** The same eyes of the same people have the same arms, from one assessment to the next. */
+function everybody(eyes: Eyes): Arms['all'] {
+  const known = armsOfEyes.get(eyes.all);
+  if (known) return known;
+  const { people } = eyes.person;
+  const fromEye =
+    eyes.posture === 'sit'
+      ? each(people, SITTING, (body) => sittingShoulder(body) - body.sittingEyeHeight)
+      : each(people, STANDING, (body) => body.standingShoulderHeight - body.standingEyeHeight);
+  const all = {
+    shoulder: eyes.all.eye.map((eye, index) => eye + fromEye[index]!),
+    arm: each(people, ARM, shoulderToGrip),
   };
+  armsOfEyes.set(eyes.all, all);
+  return all;
+}
+
+const armsOfEyes = new WeakMap<Eyes['all'], Arms['all']>();
+
+function each<K extends DimensionName>(
+  people: People,
+  names: readonly K[],
+  of: (body: Has<K>) => number,
+): Float64Array {
+  const columns = names.map((name) => people.column(name));
+  const body = {} as Record<K, number>;
+  return Float64Array.from({ length: people.count }, (_, index) => {
+    names.forEach((name, at) => (body[name] = columns[at]![index]!));
+    return of(body);
+  });
 }
 
 const SITTING = ['standingShoulderHeight', 'stature', 'sittingHeight', 'sittingEyeHeight'] as const;
@@ -78,3 +90,20 @@ export function levelReach(shoulder: Millimetres, arm: Millimetres, height: Mill
   const fall = shoulder - height;
   return Math.sqrt(Math.max(0, arm * arm - fall * fall));
 }
+
+/** How far each person that the body may be grips on the level, at a height above the desk as they set it. */
+export function levelReaches({ eyes, all }: Arms, aboveDesk: Millimetres): Float64Array {
+  const ofArms = reachesOfArms.get(all) ?? new Map<Millimetres, Float64Array>();
+  reachesOfArms.set(all, ofArms);
+  const known = ofArms.get(aboveDesk);
+  if (known) return known;
+  const reaches = all.shoulder.map((shoulder, index) =>
+    levelReach(shoulder, all.arm[index]!, eyes.all.desk[index]! + aboveDesk),
+  );
+  if (ofArms.size >= REMEMBERED_HEIGHTS) ofArms.clear();
+  ofArms.set(aboveDesk, reaches);
+  return reaches;
+}
+
+const reachesOfArms = new WeakMap<Arms['all'], Map<Millimetres, Float64Array>>();
+const REMEMBERED_HEIGHTS = 8;

@@ -1,7 +1,7 @@
 import type { Control } from '../../booth.js';
 import { quantileOf, shareOf } from '../../bodies/people.js';
 import { typeLength } from '../../format.js';
-import { armsOf, levelReach, type Arms } from '../../scene/reaching.js';
+import { armsOf, levelReach, levelReaches, type Arms } from '../../scene/reaching.js';
 import { exactVerdict, verdictOf } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { eyesAt, lacksEyes } from '../../scene/viewing.js';
@@ -107,7 +107,9 @@ function findingsFor(scene: Scene, station: Station, control: Control): FindingD
     return lack ? [cannotSay(subject, topic, lack, control.origin, posture)] : [];
   });
   const arms = eyesAt(scene, station).map(armsOf);
-  return [...blind, ...arms.map((own) => occasionalUse(scene, place, own, arms))];
+  let within: Millimetres | undefined;
+  const served = () => (within ??= Math.min(...arms.map((own) => farthestFor(own, control))));
+  return [...blind, ...arms.map((own) => occasionalUse(scene, place, own, served))];
 }
 
 /** Hands that work somewhere all the time: the same for everyone. */
@@ -126,16 +128,16 @@ function constantUse(scene: Scene, place: Place): FindingDraft {
   };
 }
 
-function occasionalUse(scene: Scene, place: Place, own: Arms, everyone: readonly Arms[]): FindingDraft {
+/** Hands that go there now and then: `served` is as far as everyone there reaches. */
+function occasionalUse(scene: Scene, place: Place, own: Arms, served: () => Millimetres): FindingDraft {
   const { level, control } = place;
   const { person, posture, desk } = own.eyes;
-  const reaches = columnOf(own, control);
+  const reaches = levelReaches(own, control.height.value);
   const share = shareOf(person.people, (index) => level <= reaches[index]! + TOLERANCE);
   const verdict = verdictOf(share, share, person.wanted);
   const limit = levelReach(own.shoulder, own.arm, desk + control.height.value);
   const who = `${person.name} ${posture === 'sit' ? 'seated' : 'standing'}`;
   const what = `${control.name} is ${scene.length(level)} away from the shoulders of ${who}, whose arm goes ${scene.length(limit)} at that height`;
-  const served = Math.min(...everyone.map((arms) => farthestFor(arms, control)));
   return {
     ...about(place),
     operator: person.name,
@@ -147,21 +149,14 @@ function occasionalUse(scene: Scene, place: Place, own: Arms, everyone: readonly
     shareAtLimit: share,
     ...(verdict === 'pass'
       ? { message: `${what}: within reach.` }
-      : advised(scene, place, `${what}${limit < level ? ': out of reach.' : ', but arms differ.'}`, served)),
+      : advised(scene, place, `${what}${limit < level ? ': out of reach.' : ', but arms differ.'}`, served())),
   };
-}
-
-/** How far each person that the body may be grips on the level, at the control's height. */
-function columnOf({ eyes, all }: Arms, control: Control): Float64Array {
-  return all.shoulder.map((shoulder, index) =>
-    levelReach(shoulder, all.arm[index]!, eyes.all.desk[index]! + control.height.value),
-  );
 }
 
 /** As far as so many of them reach as must pass. */
 function farthestFor(arms: Arms, control: Control): Millimetres {
   const { people, wanted } = arms.eyes.person;
-  return quantileOf(people, columnOf(arms, control), 1 - wanted);
+  return quantileOf(people, levelReaches(arms, control.height.value), 1 - wanted);
 }
 
 function about({ control, station, level }: Place) {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '../../testing/booths.js';
-import { findingOf, wholeBody } from '../../testing/findings.js';
+import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 
 /** A standing eye 1500 above the floor; the middle of the screen lower by so many degrees, 1000 away. */
@@ -78,6 +78,30 @@ describe('screen-tilt: the face within 20° of square to the line of sight, or w
     expect(finding.remedies[0]!.changes[0]!.text).toBe('30deg back');
     expect(judge(30, tilt(30)).verdict).toBe('pass');
     expect(judge(-30, tilt(20)).remedies[0]!.changes[0]!.text).toBe('30deg forward');
+  });
+
+  it('one lean for all who look at it, where one is square enough for each', () => {
+    const both = (tall: number) => {
+      const operators = [
+        aMeasuredOperator('Noor', wholeBody({ standingEyeHeight: 1475 })),
+        aMeasuredOperator('Tobias', wholeBody({ standingEyeHeight: tall })),
+      ];
+      const screens = [aScreen('Cues', 1000, 'centre', 1000, tilt(0))];
+      const workstations = [aStation('Sound', 'Left', undefined, ['Noor', 'Tobias'], { screens })];
+      return findingsOf(facing(0, {}, { operators, workstations }), 'screen-tilt').map(({ remedies }) => remedies[0]!);
+    };
+    // Eyes 500 and 700 above the middle, 1000 away: 27° and 35°.
+    expect(both(1675).map(({ changes, safe }) => [changes[0]!.text, safe])).toEqual([
+      ['31deg back', true],
+      ['31deg back', true],
+    ]);
+    // 500 and 2000 above it: 27° and 63°, each 18° from midway.
+    expect(both(2975)[0]!.changes[0]!.text).toBe('45deg back');
+    // 500 and 4000: 27° and 76° are too far apart.
+    expect(both(4975).map(({ changes, safe }) => [changes[0]!.text, safe])).toEqual([
+      ['27deg back', false],
+      ['76deg back', false],
+    ]);
   });
 
   it('swings it round if that is the larger fault', () => {

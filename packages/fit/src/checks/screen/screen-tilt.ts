@@ -1,6 +1,6 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { keyOf, degrees, elevation, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import { degrees, elevation, eyesAt, keyOf, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
 import type { Degrees, Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -47,10 +47,11 @@ monitor Cues { diagonal 22in }
 workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 4in above desk  tilt 10deg } }
 `,
   },
-  find: (scene) => eachView(scene, 'how squarely the eye meets', judge),
+  find: (scene) =>
+    eachView(scene, 'how squarely the eye meets', (eyes, view) => judge(eyes, view, eyesAt(scene, eyes.station))),
 };
 
-function judge(eyes: Eyes, view: View): FindingDraft {
+function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft {
   const measured = fromSquare(view, rise(view, eyes.desk, eyes.eye));
   const within = (limit: Degrees) =>
     shareOfEyes(
@@ -73,7 +74,7 @@ function judge(eyes: Eyes, view: View): FindingDraft {
     shareAtLimit,
     ...(verdict === 'pass'
       ? { message: `${name} faces ${whoLooks(eyes)}, within ${formatAngle(measured)} of square.` }
-      : advised(eyes, view, measured)),
+      : advised(eyes, view, measured, everyone)),
     origin: use.tilt.origin ?? use.turn?.origin ?? use.monitor.origin,
     assumptions: use.at && !use.turn ? [`${name} faces straight across the desk`] : [],
   };
@@ -92,18 +93,33 @@ function fromSquare({ tilt, swing }: View, up: Degrees): Degrees {
 }
 
 /** What is so and what to do: swing the face round if that is the larger fault, else lean it to the eye. */
-function advised(eyes: Eyes, view: View, measured: Degrees): Pick<FindingDraft, 'message' | 'remedies'> {
+function advised(
+  eyes: Eyes,
+  view: View,
+  measured: Degrees,
+  everyone: readonly Eyes[],
+): Pick<FindingDraft, 'message' | 'remedies'> {
   const { name, use, tilt, swing, bearing } = view;
-  const wanted = Math.round(rise(view, eyes.desk, eyes.eye));
-  const swings = Math.abs(swing) > Math.abs(tilt - wanted);
+  const lean = leanFor(eyes, view, everyone);
+  const swings = Math.abs(swing) > Math.abs(tilt - lean.angle);
   const text = swings
     ? `${Math.round(Math.abs(bearing))}deg ${bearing < 0 ? 'left' : 'right'}`
-    : `${Math.abs(wanted)}deg ${wanted < 0 ? 'forward' : 'back'}`;
+    : `${Math.abs(lean.angle)}deg ${lean.angle < 0 ? 'forward' : 'back'}`;
   const advice = swings ? `Swing its face round: \`turn ${text}\`` : `Lean it to the eye: \`tilt ${text}\``;
   const origin = swings ? use.turn?.origin : use.tilt.origin;
-  const title = `Set the ${swings ? 'turn' : 'tilt'} of ${name} to ${text}: it faces ${whoLooks(eyes)}`;
+  const suited = swings || lean.suitsAll ? 'everyone who looks at it there' : whoLooks(eyes);
+  const title = `Set the ${swings ? 'turn' : 'tilt'} of ${name} to ${text}: it faces ${suited}`;
   return {
     message: `${name} faces ${formatAngle(measured)} past ${whoLooks(eyes)}, so its picture looks slanted and pale. ${advice}.`,
-    remedies: origin ? [{ title, changes: [{ origin, text }], safe: false }] : [],
+    remedies: origin ? [{ title, changes: [{ origin, text }], safe: swings || lean.suitsAll }] : [],
   };
+}
+
+/** The lean midway between all eyes there if it is square enough for each; else the lean for one pair of eyes. */
+function leanFor(eyes: Eyes, view: View, everyone: readonly Eyes[]): { angle: Degrees; suitsAll: boolean } {
+  const rises = everyone.map(({ desk, eye }) => rise(view, desk, eye));
+  const middle = Math.round((Math.min(...rises) + Math.max(...rises)) / 2);
+  if (rises.every((up) => fromSquare({ ...view, tilt: middle }, up) <= SQUARE))
+    return { angle: middle, suitsAll: true };
+  return { angle: Math.round(rise(view, eyes.desk, eyes.eye)), suitsAll: false };
 }

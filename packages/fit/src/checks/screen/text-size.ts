@@ -81,8 +81,6 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? LEAST : EASY;
   const measured = seen(eyes.eye, eyes.desk);
-  const origin = monitor.text!.origin;
-  const text = sizeFor(monitor, farthest(scene, monitor));
   const distance = scene.length(distanceOf(view, eyes.eye, eyes.desk));
   const what = `Capitals on ${name} are ${capital.toFixed(1)} mm high, ${measured.toFixed(0)} arcminutes at ${distance}, for ${whoLooks(eyes)}`;
   return {
@@ -93,21 +91,18 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
     margin: measured - limit,
     share,
     shareAtLimit,
-    message:
-      verdict === 'pass'
-        ? `${what}: easy to read.`
-        : `${what}; ${EASY} read easily, below ${LEAST} eyes strain. Make the smallest text ${text}.`,
-    origin: origin ?? monitor.origin,
-    remedies:
-      verdict === 'pass' || !origin
-        ? []
-        : [
-            {
-              title: `Make the smallest text of ${name} ${text}: easy to read for everyone who looks at it`,
-              changes: [{ origin, text }],
-              safe: true,
-            },
-          ],
+    origin: monitor.text!.origin ?? monitor.origin,
+    ...(verdict === 'pass' ? { message: `${what}: easy to read.` } : advised(scene, monitor, what)),
+  };
+}
+
+function advised(scene: Scene, monitor: Monitor, what: string): Pick<FindingDraft, 'message' | 'remedies'> {
+  const text = sizeFor(monitor, farthest(scene, monitor));
+  const title = `Make the smallest text of ${monitor.name} ${text}: easy to read for everyone who looks at it`;
+  const origin = monitor.text!.origin;
+  return {
+    message: `${what}; ${EASY} read easily, below ${LEAST} eyes strain. Make the smallest text ${text}.`,
+    remedies: origin ? [{ title, changes: [{ origin, text }], safe: true }] : [],
   };
 }
 
@@ -126,6 +121,10 @@ function pitchOf(diagonal: Millimetres, { across, down }: { across: number; down
 
 /** The distance that covers everyone who looks at a monitor, wherever it is used: as many of each body as must pass. */
 function farthest(scene: Scene, monitor: Monitor): Millimetres {
+  const ofScene = remembered.get(scene) ?? new Map<Monitor, Millimetres>();
+  remembered.set(scene, ofScene);
+  const known = ofScene.get(monitor);
+  if (known !== undefined) return known;
   const distances = scene.stations.flatMap((station) => {
     const views = viewsAt(station).views.filter(({ name }) => name === monitor.name);
     return eyesAt(scene, station).flatMap(({ person, all }) =>
@@ -135,8 +134,12 @@ function farthest(scene: Scene, monitor: Monitor): Millimetres {
       }),
     );
   });
-  return Math.max(...distances);
+  const distance = Math.max(...distances);
+  ofScene.set(monitor, distance);
+  return distance;
 }
+
+const remembered = new WeakMap<Scene, Map<Monitor, Millimetres>>();
 
 /** The smallest text that is easy to read from a distance, as it would be typed. */
 function sizeFor({ text, diagonal, pixels }: Monitor, distance: Millimetres): string {
