@@ -42,6 +42,7 @@ describe('in a block', () => {
     expect(labels).not.toEqual(expect.arrayContaining(['width']));
     expect(labels).not.toEqual(expect.arrayContaining(['depth']));
     expect(labels).not.toContain('drop');
+    expect(await labelsAt('desk Left { legs { }  <|> }')).not.toContain('legs');
   });
 
   test('by any spelling, and by what excludes them', async () => {

@@ -8,15 +8,12 @@ import { namesOf, pieceKinds } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
 import { balance } from '../syntax/balance.js';
 import type { Token } from '../syntax/faults.js';
-import { type BlockEntry, type Kind, kinds, type PropertyEntry } from '../vocabulary/entries.js';
+import { type Kind, kinds } from '../vocabulary/entries.js';
 import { landmarks } from '../vocabulary/floor.js';
 import { walls } from '../vocabulary/room.js';
-import { entryOf, nestedBlocks, propertyOf, topLevel } from '../vocabulary/vocabulary.js';
+import { nestedBlocks, propertyOf } from '../vocabulary/vocabulary.js';
+import { aroundItems, exampleItem, type Item, itemKind, outerItems, propertyItems, wordItems } from './items.js';
 import { type Place, placeOf, type Value, valueAt } from './place.js';
-
-type Item = Omit<CompletionItem, 'textEdit'> & { readonly snippet?: string };
-
-const itemKind = { keyword: 14, property: 10, value: 12, reference: 18, snippet: 15, file: 17 } as const;
 
 /** Offers what the vocabulary and the known names allow at the cursor, also in a text that is half written. */
 export class BoothCompletionProvider implements CompletionProvider {
@@ -189,100 +186,6 @@ export class BoothCompletionProvider implements CompletionProvider {
 }
 
 const entryPieces: readonly Kind[] = ['desk', 'rack'];
-
-function outerItems(last: string | undefined): Item[] {
-  if (last !== undefined && topLevel.some(({ word }) => word === last && word !== 'place')) return [];
-  return [
-    ...topLevel.map((entry): Item => {
-      const snippet = entry.kind === 'place' ? 'place ${1:Left} at ${2:14ft}, ${3:6ft}' : blockSnippet(entry);
-      return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet };
-    }),
-    {
-      label: 'import',
-      kind: itemKind.keyword,
-      documentation: 'Use what another file declares.',
-      snippet: 'import "$1"',
-    },
-    acceptItem,
-  ];
-}
-
-const acceptItem: Item = {
-  label: 'accept',
-  kind: itemKind.keyword,
-  documentation: 'Tolerate a finding on purpose, with a reason that the report repeats.',
-};
-
-/** The properties that are not yet said, and the blocks that may stand here. */
-function propertyItems(kind: Kind, before: readonly Token[], after: readonly Token[]): Item[] {
-  const said = [...before, ...restOfBlock(after)].map(({ tokenType }) => propertyOf(kind, tokenType.name));
-  const slots = new Set(said.filter((entry) => entry && !entry.repeats).map((entry) => entry!.slot ?? entry!.key));
-  const properties = entryOf(kind).properties.filter(({ key, slot }) => !slots.has(slot ?? key));
-  return [
-    ...properties.map((entry): Item => {
-      const snippet = entry.shape.is === 'flag' ? undefined : `${entry.key} ${valueSnippet(entry)}`;
-      return { label: entry.key, kind: itemKind.property, documentation: entry.says, detail: detailOf(entry), snippet };
-    }),
-    ...nestedBlocks(kind).map((entry): Item => {
-      return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet: blockSnippet(entry) };
-    }),
-    ...(kind === 'place' ? [] : [acceptItem]),
-    ...(kind === 'booth' ? [{ label: 'limit', kind: itemKind.keyword }] : []),
-  ];
-}
-
-/** The tokens after the cursor that belong to the same block, nested blocks left out. */
-function restOfBlock(after: readonly Token[]): Token[] {
-  let depth = 0;
-  const rest: Token[] = [];
-  for (const token of after) {
-    const type = token.tokenType.name;
-    if (type === '{') depth++;
-    else if (type === '}' && --depth < 0) break;
-    else if (depth === 0) rest.push(token);
-  }
-  return rest;
-}
-
-function aroundItems(shape: PropertyEntry['shape'], last: string | undefined): Item[] | undefined {
-  if (last === 'above' || last === 'below') return 'from' in shape ? wordsOf(shape.from ?? []) : undefined;
-  if (last !== 'QUANTITY') return undefined;
-  const from =
-    'from' in shape ? (shape.from ?? []).map((each) => `${each === 'seat' ? 'below' : 'above'} ${each}`) : [];
-  const directions = 'directions' in shape ? (shape.directions ?? []) : [];
-  return wordsOf([...directions, ...from]);
-}
-
-function wordsOf(words: readonly string[]): Item[] {
-  return words.map((label) => ({ label, kind: itemKind.value }));
-}
-
-function wordItems(words: readonly string[], entry: PropertyEntry): Item[] {
-  return words.map((label) => ({
-    label,
-    kind: itemKind.value,
-    ...(label === entry.default && { detail: 'default' }),
-  }));
-}
-
-function exampleItem(entry: PropertyEntry): Item {
-  return { label: entry.example, kind: itemKind.value, detail: 'example', documentation: entry.says };
-}
-
-function detailOf(entry: PropertyEntry): string | undefined {
-  return entry.default === undefined ? undefined : `default ${entry.default}`;
-}
-
-function valueSnippet({ example, shape }: PropertyEntry): string {
-  return shape.is === 'names' || shape.is === 'words' || shape.is === 'wall'
-    ? '$1'
-    : `\${1:${example.replace(/[}$\\]/g, '\\$&')}}`;
-}
-
-function blockSnippet({ word, naming }: BlockEntry): string {
-  const head = { title: ' "${1:Title}"', name: ' ${1:Name}', none: '', reference: ' ${1:Name}' }[naming];
-  return `${word}${head} { $0 }`;
-}
 
 /** A comment to the end of the line still goes on just after its last character. */
 function isInside(offset: number, { startOffset, endOffset, tokenType }: Token): boolean {

@@ -80,6 +80,12 @@ class Editor {
     return this.connection.sendRequest<AssessmentResult | null>(assessmentRequest, { uri });
   }
 
+  /** How many diagnostics each file shows now. */
+  shown(): Record<string, number> {
+    const name = (file: string) => file.slice(file.lastIndexOf('/') + 1);
+    return Object.fromEntries(this.published.map(({ uri: file, diagnostics }) => [name(file), diagnostics.length]));
+  }
+
   private async nextDiagnostics(): Promise<Diagnostic[]> {
     const seen = this.published.length;
     for (let tries = 0; tries < 200; tries++) {
@@ -125,6 +131,15 @@ describe('an editor', () => {
     expect(await editor.change('import "missing.booth"')).toMatchObject([{ code: 'import-missing' }]);
   });
 
+  test('is not left with the diagnostics of a closed file, nor of those that it imported', async () => {
+    const editor = await start();
+    editor.files.files.set(uriOf('furniture.booth').toString(), 'desk Long { width 60 }');
+    await editor.open('import "furniture.booth"\ndesk A { width 60 }');
+    expect(editor.shown()).toEqual({ 'hall.booth': 1, 'furniture.booth': 1 });
+    await editor.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
+    await expect.poll(() => editor.shown()).toEqual({ 'hall.booth': 0, 'furniture.booth': 0 });
+  });
+
   test('gets hovers', async () => {
     const editor = await start();
     await editor.open('desk A { width 60in }');
@@ -161,6 +176,10 @@ describe('an assessment', () => {
     await editor.open('desk A { width 60in }');
     expect(await editor.assessment()).toBeNull();
     await editor.change(good.replace('60in', '60'));
+    expect(await editor.assessment()).toBeNull();
+    await editor.change(good);
+    expect(await editor.assessment()).not.toBeNull();
+    await editor.change('desk A { width 60in }');
     expect(await editor.assessment()).toBeNull();
   });
 });

@@ -4,6 +4,7 @@ import type { CancellationToken, Connection } from 'vscode-languageserver';
 import { analysisOf } from '../analyse.js';
 import { type AssessmentParams, assessmentRequest, type AssessmentResult } from '../protocol.js';
 import { createBoothServices } from '../services.js';
+import type { BoothDocumentBuilder } from '../workspace/builder.js';
 
 /** Serves an editor over a connection: the standard protocol, and the assessment of a file on request. */
 export function serve(connection: Connection, fileSystemProvider: () => FileSystemProvider): void {
@@ -15,13 +16,26 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
     const document = LangiumDocuments.getDocument(uri);
     const { understood, assessment } = document ? analysisOf(document, booth) : { understood: false };
     if (understood && assessment) lastGood.set(uri.toString(), { assessment, stale: false });
+    if (understood && !assessment) lastGood.delete(uri.toString());
     if (understood) return lastGood.get(uri.toString());
     const last = lastGood.get(uri.toString());
     return last && { ...last, stale: true };
   };
 
+  /** Takes back what was said of a file that is closed, and of those that only it imported. */
+  const forget = (closed: URI): void => {
+    const document = LangiumDocuments.getDocument(closed);
+    const seen = document ? booth.workspace.Imports.visibleFrom(document) : [];
+    for (const each of seen)
+      if (!(DocumentBuilder as BoothDocumentBuilder).isInUse(each))
+        void connection.sendDiagnostics({ uri: each.uri.toString(), diagnostics: [] });
+  };
+
   DocumentBuilder.onDocumentPhase(DocumentState.Validated, ({ uri }) => void current(uri));
-  TextDocuments.onDidClose(({ document }) => void lastGood.delete(URI.parse(document.uri).toString()));
+  TextDocuments.onDidClose(({ document: { uri } }) => {
+    lastGood.delete(URI.parse(uri).toString());
+    forget(URI.parse(uri));
+  });
   connection.onRequest(
     assessmentRequest,
     async ({ uri: text }: AssessmentParams, token: CancellationToken): Promise<AssessmentResult | null> => {

@@ -40,7 +40,8 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
     return super.shouldValidate(document) && (!this.isServing || this.isInUse(document));
   }
 
-  private isInUse(document: LangiumDocument): boolean {
+  /** Whether a file is open, or imported by one that is. */
+  isInUse(document: LangiumDocument): boolean {
     const open = this.langiumDocuments.all.filter(({ uri }) => this.textDocuments?.get(uri) !== undefined);
     const seen = new Set(open);
     for (const each of seen) {
