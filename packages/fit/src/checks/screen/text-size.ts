@@ -82,7 +82,7 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const limit = verdict === 'fail' ? LEAST : EASY;
   const measured = seen(eyes.eye, eyes.desk);
   const distance = scene.length(distanceOf(view, eyes.eye, eyes.desk));
-  const what = `Capitals on ${name} are ${capital.toFixed(1)} mm high, ${measured.toFixed(0)} arcminutes at ${distance}, for ${whoLooks(eyes)}`;
+  const what = `Capitals on ${name} are ${capital.toFixed(1)} mm high, ${(Math.floor(measured * 10) / 10).toFixed(1)} arcminutes at ${distance}, for ${whoLooks(eyes)}`;
   return {
     ...aboutView(eyes, view),
     verdict,
@@ -92,7 +92,9 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
     share,
     shareAtLimit,
     origin: monitor.text!.origin ?? monitor.origin,
-    ...(verdict === 'pass' ? { message: `${what}: easy to read.` } : advised(scene, monitor, what)),
+    ...(verdict === 'pass'
+      ? { message: `${what}: easy to read.` }
+      : advised(scene, monitor, measured < EASY ? what : `${what}, and less to eyes farther off`)),
   };
 }
 

@@ -128,7 +128,11 @@ function aboveKnee(station: Station): Demand {
 function says({ station, who, demand, value, side, length }: Reading): string {
   const { name, closed } = station.desk!;
   const knees = `${possessive(who)} knees`;
-  if (side === undefined) return `${knees} and feet have room under ${name}.`;
+  if (side === undefined) {
+    return demand === 4
+      ? `${length(value)} is left above ${knees} under ${name}.`
+      : `${knees} and feet have room under ${name}.`;
+  }
   if (closed && demand < 3) {
     return `The front of ${name} is closed, so ${knees} have no room under it: open the front, or stand there.`;
   }

@@ -60,7 +60,11 @@ workstation Sound { desk Left  stool Tall  operators Noor }
     },
     says({ station, who, demand, value, side, length }) {
       const { name, width } = station.seat!;
-      if (side === undefined) return `The seat of ${name} is wide enough for ${who}.`;
+      if (side === undefined) {
+        return demand === 0
+          ? `The seat of ${name} is ${length(value)} wider than ${possessive(who)} hips.`
+          : `The seat of ${name} is ${length(value)} wide: enough for ${who}.`;
+      }
       if (demand === 1) {
         return `The seat of ${name} is ${length(value)} wide; ${length(NARROWEST)} is the least for anyone.`;
       }
