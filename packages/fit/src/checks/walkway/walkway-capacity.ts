@@ -10,6 +10,7 @@ import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { lacksServes, lacksSide, subjectOf } from './walkways.js';
+import { widen } from './widen.js';
 
 export const walkwayCapacity: Check = {
   id: 'walkway-capacity',
@@ -84,6 +85,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
       source: held.source,
       origin: walkway.serves?.origin ?? walkway.origin,
       related: held.related,
+      remedies: enough ? [] : widen(scene, walkway, measured, limit),
       assumptions: held.assumptions,
     },
   ];

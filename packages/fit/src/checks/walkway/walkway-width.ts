@@ -11,6 +11,7 @@ import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { lacksServes, lacksSide, subjectOf, termsOf } from './walkways.js';
+import { widen } from './widen.js';
 
 export const walkwayWidth: Check = {
   id: 'walkway-width',
@@ -99,6 +100,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
       ...walkway.between!.map(({ origin }) => ({ origin, message: 'one side of the walkway' })),
       ...held.related,
     ],
+    remedies: wide ? [] : widen(scene, walkway, measured, limit),
     assumptions: held.assumptions,
   };
 }
