@@ -109,7 +109,7 @@ interface Sides {
 /** What bounds a walkway on either side. */
 export function sidesOf(scene: Scene, walkway: Walkway): Sides | { readonly unplaced: string } | undefined {
   if (!walkway.between) return undefined;
-  const [first, second] = walkway.between.map((side) => obstaclesOf(scene, side));
+  const [first, second] = walkway.between.map((side) => obstaclesOf(scene, side, walkway));
   if (!first || first.length === 0) return { unplaced: nameOf(walkway.between[0]) };
   if (!second || second.length === 0) return { unplaced: nameOf(walkway.between[1]) };
   return { first, second };
@@ -148,7 +148,7 @@ function distance(a: Polygon, b: Polygon): Millimetres {
   return gapBetween(a, b)?.distance ?? 0;
 }
 
-function obstaclesOf(scene: Scene, side: Side): readonly Obstacle[] {
+function obstaclesOf(scene: Scene, side: Side, walkway: Walkway): readonly Obstacle[] {
   if (side.kind === 'piece') {
     const own = boothObstacles(scene).filter(({ what }) => what === side.name);
     const other = scene.layout.pieces.filter(({ name }) => name === side.name);
@@ -156,7 +156,7 @@ function obstaclesOf(scene: Scene, side: Side): readonly Obstacle[] {
   }
   switch (side.name) {
     case 'booth':
-      return boothObstacles(scene);
+      return [...boothObstacles(scene), ...(walkway.users.value === 'public' ? steps(scene) : [])];
     case 'seating':
       return lineObstacle('the nearest row of seats', seatingLine(scene));
     case 'stage':
@@ -183,6 +183,15 @@ export function boothObstacles(scene: Scene): readonly Obstacle[] {
         screens: screens.filter(({ desk }) => desk === piece.name),
       };
     });
+}
+
+/** The public walks round a platform, not over its step; operators walk on it. */
+function steps(scene: Scene): readonly Obstacle[] {
+  const level = profileOf(scene).cable.bevelled.value;
+  return scene.booth.platforms
+    .filter(({ height }) => height === undefined || height.value > level)
+    .flatMap(({ name }) => scene.layout.pieces.filter((piece) => piece.kind === 'platform' && piece.name === name))
+    .map(({ name, outline }) => plain(name, outline));
 }
 
 function tuckedRacks(scene: Scene): ReadonlySet<string> {

@@ -1,5 +1,6 @@
 import type { Missing } from '../../assessment.js';
 import type { Desk, Platform } from '../../booth.js';
+import { formatRange } from '../../format.js';
 import { behindDesk } from '../../layout/behind.js';
 import { clearWidth } from '../../layout/clear-width.js';
 import { penetration } from '../../layout/polygon.js';
@@ -147,7 +148,7 @@ function placeOf(scene: Scene, station: Station, held: HeldTo): Place {
 
 function surface(scene: Scene, { height }: Desk): Obstacle[] {
   const { min, max } = height!.value;
-  const wanted = `${scene.length(SURFACE.min)} to ${scene.length(SURFACE.max)}`;
+  const wanted = formatRange(SURFACE, scene.booth.show);
   if (min > SURFACE.max + TOLERANCE)
     return [
       {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, LimitProfile, Placement, Walkway } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
-import { aColumn, aMonitor, aRack, aScreen, aWalkway, aWheelchairSpace } from '../../testing/floor.js';
+import { aColumn, aMonitor, aPlatform, aRack, aScreen, aWalkway, aWheelchairSpace } from '../../testing/floor.js';
 import { findingOf } from '../../testing/findings.js';
 import { INCH } from '../../units.js';
 
@@ -240,6 +240,18 @@ describe('walkway-width: what stands in the way', () => {
   it('a walkway does not run through a wheelchair space', () => {
     const room = aRoom(10_000, 20_000, { wheelchairSpaces: [aWheelchairSpace('RowA', 3500, 0)] });
     expect(width(bare(placements, walkway, { room }))).toMatchObject({ measured: 780, verdict: 'fail' });
+  });
+
+  it('the public walks round a platform, operators walk on it', () => {
+    const riser = aPlatform('Riser', 200, { at: given({ x: 2500, y: 1100 }), width: given(2500), depth: given(2000) });
+    const on = (users: 'public' | 'operators', height = 200) =>
+      width(
+        bare(placements, { ...walkway, users: given(users) }, { platforms: [{ ...riser, height: given(height) }] }),
+      );
+    expect(on('public').measured).toBeCloseTo(1100, 6);
+    expect(on('public').terms).toContain('from Riser to the back wall');
+    expect(on('operators').measured).toBeCloseTo(2000, 6);
+    expect(on('public', 10).measured).toBeCloseTo(2000, 6);
   });
 
   it('what the file names as a projection is taken off', () => {

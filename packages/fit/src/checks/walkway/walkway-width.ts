@@ -20,7 +20,8 @@ export const walkwayWidth: Check = {
   question: 'How wide is the way that is left for people to pass?',
   computes:
     'The narrowest distance between the two sides, less 19 in (483 mm) from the edge of a desk that people sit at, less what ' +
-    'stands in the way: screens over the edge, columns, wheelchair spaces, and what the walkway names as a projection.',
+    'stands in the way: screens over the edge, columns, wheelchair spaces, and what the walkway names as a projection. The public walks ' +
+    'round a platform, not on it.',
   limits:
     'us and generic: 914 mm (36 in); 1067 mm (42 in) over 50 people, or with seats on both sides and 50 people or more. uk: 750 mm to 60 people, ' +
     '850 to 110, 1050 to 220, then 5 mm each; at least 900 where the room keeps a wheelchair space. Operators only: 711 mm (28 in).',
