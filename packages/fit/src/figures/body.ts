@@ -1,4 +1,5 @@
 import type { Posture } from '../booth.js';
+import { sittingShoulder } from '../scene/reaching.js';
 import { seatAboveFeet, type Station } from '../stations/station.js';
 import type { Dimensions } from '../stations/demand.js';
 import type { Millimetres } from '../units.js';
@@ -26,8 +27,7 @@ export function bodySketch(station: Station, posture: Posture, body: Dimensions,
   const sits = posture === 'sit';
   const lower = sits ? seatedLegs(station, body, setting.seat, lean) : standingLegs(station, body, lean);
   const base = sits ? setting.seat - station.slump : body.stature - body.sittingHeight + station.shoe;
-  const erect = body.standingShoulderHeight - (body.stature - body.sittingHeight);
-  const shoulder = { x: lean, z: base + erect };
+  const shoulder = { x: lean, z: base + sittingShoulder(body) };
   const elbow = elbowOf(station, body, setting.seat, shoulder, sits);
   return {
     crown: { x: lean - CROWN_BEHIND_EYE, z: base + body.sittingHeight },

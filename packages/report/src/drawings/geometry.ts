@@ -1,0 +1,104 @@
+import type { Point } from './drawing.js';
+
+/** A rectangle of the paper, in units, y down. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export function boxesMeet(a: Box, b: Box): boolean {
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+}
+
+export function isInside(inner: Box, outer: Box): boolean {
+  return (
+    inner.x >= outer.x &&
+    inner.y >= outer.y &&
+    inner.x + inner.width <= outer.x + outer.width &&
+    inner.y + inner.height <= outer.y + outer.height
+  );
+}
+
+/** How much of a straight line runs through a box. */
+export function lengthInside(p: Point, q: Point, box: Box): number {
+  let from = 0;
+  let to = 1;
+  const sides = [
+    [p.x - box.x, q.x - p.x],
+    [box.x + box.width - p.x, p.x - q.x],
+    [p.y - box.y, q.y - p.y],
+    [box.y + box.height - p.y, p.y - q.y],
+  ] as const;
+  for (const [inside, change] of sides) {
+    if (change === 0) {
+      if (inside < 0) return 0;
+    } else if (change > 0) from = Math.max(from, -inside / change);
+    else to = Math.min(to, -inside / change);
+  }
+  return from < to ? (to - from) * distance(p, q) : 0;
+}
+
+export function distance(p: Point, q: Point): number {
+  return Math.hypot(q.x - p.x, q.y - p.y);
+}
+
+export function between(p: Point, q: Point, share: number): Point {
+  return { x: p.x + share * (q.x - p.x), y: p.y + share * (q.y - p.y) };
+}
+
+/** Points of an arc; degrees, anticlockwise from the right. */
+export function arc(centre: Point, radius: number, from: number, to: number, squash = 1): Point[] {
+  const steps = Math.max(2, Math.ceil(Math.abs(to - from) / 12));
+  return Array.from({ length: steps + 1 }, (_, step) => {
+    const angle = ((from + ((to - from) * step) / steps) * Math.PI) / 180;
+    return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * squash * Math.sin(angle) };
+  });
+}
+
+/** The outline of a limb: round at both ends, tapering from one to the other. */
+export function limb(a: Point, b: Point, atA: number, atB: number): Point[] {
+  const length = distance(a, b);
+  const heading = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
+  const lean = length > 0 ? (Math.asin(Math.max(-1, Math.min(1, (atA - atB) / length))) * 180) / Math.PI : 0;
+  const open = 90 - lean;
+  return [...arc(b, atB, heading - open, heading + open), ...arc(a, atA, heading + open, heading + 360 - open)];
+}
+
+/** An ellipse, its first axis turned from the right, anticlockwise. */
+export function ellipse(centre: Point, along: number, across: number, turn = 0): Point[] {
+  const cos = Math.cos((turn * Math.PI) / 180);
+  const sin = Math.sin((turn * Math.PI) / 180);
+  return arc({ x: 0, y: 0 }, 1, 0, 348).map(({ x, y }) => ({
+    x: centre.x + x * along * cos - y * across * sin,
+    y: centre.y + x * along * sin + y * across * cos,
+  }));
+}
+
+export function rectangle(left: number, bottom: number, right: number, top: number): Point[] {
+  return [
+    { x: left, y: bottom },
+    { x: right, y: bottom },
+    { x: right, y: top },
+    { x: left, y: top },
+  ];
+}
+
+export interface Extent {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+export function extentOf(points: readonly Point[]): Extent | undefined {
+  if (points.length === 0) return undefined;
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
+}
+
+export function grown({ left, right, bottom, top }: Extent, by: number): Extent {
+  return { left: left - by, right: right + by, bottom: bottom - by, top: top + by };
+}
