@@ -1,6 +1,8 @@
 import type { Assessment } from '@boothwright/fit';
 import { render } from 'preact-render-to-string';
 import { arrange } from './arrange.js';
+import { Drawings } from './drawings/section.js';
+import { drawingStyles } from './drawings/styles.js';
 import { withLetters } from './names.js';
 import { VerdictShapes } from './parts/verdict.js';
 import { AcceptedFindings } from './sections/accepted.js';
@@ -43,7 +45,7 @@ function Report({ assessment, options }: { assessment: Assessment; options: Repo
         <meta name="generator" content={options.generatedBy} />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <title>{`${booth.name}: fit report`}</title>
-        <style dangerouslySetInnerHTML={{ __html: styles }} />
+        <style dangerouslySetInnerHTML={{ __html: styles + drawingStyles }} />
       </head>
       <body>
         <VerdictShapes />
@@ -55,6 +57,7 @@ function Report({ assessment, options }: { assessment: Assessment; options: Repo
           </header>
           <Answer assessment={assessment} />
           <Asked booth={booth} units={units} />
+          <Drawings assessment={assessment} />
           <Workstations assessment={assessment} arrangement={arrangement} />
           <Changes findings={findings} />
           <Walkways assessment={assessment} findings={arrangement.walkways} units={units} />
