@@ -8,5 +8,6 @@ export default defineConfig({
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/editor/**', '**/node_modules/**', '**/dist/**'],
     passWithNoTests: false,
+    testTimeout: 30_000,
   },
 });

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { activated, type Editor, openEditor } from './harness/editor.js';
 
-const soon = { timeout: 15_000 };
+const soon = { timeout: 30_000 };
 let editor: Editor;
 
 beforeAll(async () => {

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Editor, openEditor } from './harness/editor.js';
 import { root } from './harness/paths.js';
 
-const soon = { timeout: 15_000 };
+const soon = { timeout: 30_000 };
 const folder = path.join(root, 'examples');
 let editor: Editor;
 

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { corner } from './harness/booths.js';
 import { type Editor, openEditor } from './harness/editor.js';
 
-const soon = { timeout: 15_000 };
+const soon = { timeout: 30_000 };
 const others = '<p>Notes of somebody else.</p>\n';
 let editor: Editor;
 

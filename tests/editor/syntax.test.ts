@@ -11,7 +11,7 @@ beforeAll(async () => {
 afterAll(() => editor.close());
 
 test('colours comments, words and lengths apart', async () => {
-  await expect.poll(() => coloursOf('// the left desk', 'desk', '60in'), { timeout: 15_000 }).toHaveLength(3);
+  await expect.poll(() => coloursOf('// the left desk', 'desk', '60in'), { timeout: 30_000 }).toHaveLength(3);
   await editor.screenshot('colours');
 });
 

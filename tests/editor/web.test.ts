@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { activated, type Editor, openEditor } from './harness/editor.js';
 
-const soon = { timeout: 20_000 };
+const soon = { timeout: 30_000 };
 let editor: Editor;
 
 /** The same extension in the browser's own extension host, its language server in a worker. */

@@ -34,7 +34,7 @@ export async function openEditor(
   writeFileSync(path.join(folders.userData, 'User/settings.json'), JSON.stringify({ ...userSettings, ...settings }));
   const host = await (plan.kind === 'server' ? startServerHost(plan, folders) : startDesktopHost(plan, folders));
   await host.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
-  host.page.setDefaultTimeout(15_000);
+  host.page.setDefaultTimeout(30_000);
   const editor = new Editor(name, host, folders.workspace, scratch);
   openEditors.add(editor);
   return editor;
@@ -108,11 +108,11 @@ export class Editor {
   async hover(text: string): Promise<string> {
     const box = await this.boxOf(text);
     const hover = this.page.locator('.monaco-hover:not(.hidden):has(.hover-contents)').first();
-    for (let tries = 0; tries < 3; tries++) {
+    for (let tries = 0; tries < 5; tries++) {
       await this.page.mouse.move(5, viewport.height - 5);
       await hover.waitFor({ state: 'hidden' });
       await this.page.mouse.move(box.left + box.width / 2, box.top + box.height / 2, { steps: 4 });
-      const seen = await hover.waitFor({ timeout: 5_000 }).then(
+      const seen = await hover.waitFor({ timeout: 2_000 }).then(
         () => true,
         () => false,
       );
