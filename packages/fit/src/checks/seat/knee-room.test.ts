@@ -163,15 +163,15 @@ describe('knee-room: width 520, depth at the knee 440, at the foot 600, height a
   });
 });
 
-describe('knee-room: U − F − K, preferred at least 25, outer at least 0', () => {
+describe('knee-room: U − F − K, at least 25', () => {
   // K is the knee with 25 mm of shoe; the top is 25 thick.
   it.each([
     ['25 mm above the knee', { height: 585, knee: 510, seat: 380 }, 'pass', 25],
     ['1 mm is allowed', { height: 584, knee: 510, seat: 380 }, 'pass', 24],
-    ['2 mm is not', { height: 583, knee: 510, seat: 380 }, 'marginal', 23],
-    ['the knee touches', { height: 560, knee: 510, seat: 350 }, 'marginal', 0],
+    ['2 mm is not', { height: 583, knee: 510, seat: 380 }, 'fail', 23],
+    ['the knee touches', { height: 560, knee: 510, seat: 350 }, 'fail', 0],
     ['the knee does not fit', { height: 550, knee: 510, seat: 340 }, 'fail', -10],
-    ['a drawer over the knee counts', { height: 700, knee: 510, desk: hanging(130, 300) }, 'marginal', 10],
+    ['a drawer over the knee counts', { height: 700, knee: 510, desk: hanging(130, 300) }, 'fail', 10],
     ['a drawer beyond 17 in does not', { height: 700, knee: 510, desk: hanging(130, 17 * 25.4) }, 'pass', 440],
     ['a fixed ring lifts the knee', { height: 1000, knee: 510, seat: 800, ring: ringAt(400) }, 'pass', 40],
     ['a higher ring lifts it too far', { height: 1000, knee: 510, seat: 800, ring: ringAt(450) }, 'fail', -10],
@@ -181,7 +181,7 @@ describe('knee-room: U − F − K, preferred at least 25, outer at least 0', ()
       'pass',
       40,
     ],
-    ['a shorter drop lifts the knee', { height: 1000, knee: 510, seat: 800, ring: ringBelow(370) }, 'marginal', 10],
+    ['a shorter drop lifts the knee', { height: 1000, knee: 510, seat: 800, ring: ringBelow(370) }, 'fail', 10],
   ] as const)('%s', (_, where, verdict, measured) => {
     const finding = judge(where);
     expect(finding.verdict).toBe(verdict);

@@ -36,8 +36,8 @@ export const kneeRoom: Check = {
     'to the underside of the desk, less sitting knee height with shoes; trays and drawers count where they hang over the knees. ' +
     'A desk without legs in the file is taken to stand on its ends, and a rack counts at any height.',
   limits:
-    'At least 520 mm wide, 440 mm deep at the knee, 600 mm deep and 100 mm high at the foot. Above the knee, preferred: at least ' +
-    '25 mm. Outer: at least 0.',
+    'At least 520 mm wide, 440 mm deep at the knee, 600 mm deep and 100 mm high at the foot. At least 25 mm ' +
+    'above the knee.',
   sources: [
     {
       name: 'OSHA Computer Workstations, work space',
@@ -121,7 +121,7 @@ function aboveKnee(station: Station): Demand {
   return {
     form: { ...form, body: { sittingKneeHeight: -1 }, constant: form.constant - station.shoe },
     preferred: atLeast(ABOVE_KNEE),
-    outer: atLeast(0),
+    outer: atLeast(ABOVE_KNEE),
   };
 }
 

@@ -15,7 +15,7 @@ export const seatDepth: Check = {
   title: 'Seat depth',
   question: 'Is the seat short enough for the thigh?',
   computes: 'Depth of the seat less buttock-popliteal length: what is left before the back of the lower leg.',
-  limits: 'Preferred: at least 30 mm left before the lower leg. Outer: the seat is no deeper than the thigh is long.',
+  limits: 'At least 30 mm left before the lower leg.',
   sources: [
     {
       name: 'Panero & Zelnik 1979, Part A 4.4',
@@ -50,7 +50,7 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       {
         form: { seat: 0, desk: 0, body: { buttockPoplitealLength: -1 }, constant: station.seat!.depth!.value },
         preferred: atMost(-GAP),
-        outer: atMost(0),
+        outer: atMost(-GAP),
         settled: true,
       },
     ],

@@ -15,7 +15,7 @@ export const seatWidth: Check = {
   title: 'Seat width',
   question: 'Is the seat wide enough for the hips?',
   computes: 'Width of the seat less sitting hip breadth; and the width itself, against a least width.',
-  limits: 'Preferred: at least 10 mm wider than the hips. Outer: as wide as the hips. And at least 400 mm for anyone.',
+  limits: 'At least 10 mm wider than the hips, and at least 400 mm for anyone.',
   sources: [
     {
       name: 'CCOHS, working in a sitting or standing position',
@@ -52,7 +52,7 @@ workstation Sound { desk Left  stool Tall  operators Noor }
         {
           form: { seat: 0, desk: 0, body: { hipBreadthSitting: -1 }, constant: width },
           preferred: atLeast(CLOTHING),
-          outer: atLeast(0),
+          outer: atLeast(CLOTHING),
           settled: true,
         },
         demandOn(width, atLeast(NARROWEST)),
