@@ -1,14 +1,18 @@
-import type { Assessment } from '@boothwright/fit';
+import type { Assessment, Booth } from '@boothwright/fit';
 
 /** Properties whose strings are words of the language or names of figures, never of a person. */
 const vocabulary = new Set([
+  'basis',
+  'blockedBy',
   'check',
   'dimension',
   'from',
+  'how',
   'kind',
   'limits',
   'line',
   'over',
+  'part',
   'posture',
   'show',
   'source',
@@ -19,15 +23,20 @@ const vocabulary = new Set([
 ]);
 
 /**
- * The same assessment with 'Person A', 'Person B' … in place of the operators' names, wherever they are written: also in
+ * Puts 'Person A', 'Person B' … in place of the operators' names, wherever they are written in an assessment or in advice: also in
  * messages, remedies and reasons. Crowds keep their names.
  */
-export function withLetters(assessment: Assessment): Assessment {
-  const letters = new Map(assessment.booth.operators.map(({ name }, index) => [name, `Person ${letter(index)}`]));
-  if (letters.size === 0) return assessment;
+export function lettersFor({ operators }: Booth): <T>(value: T) => T {
+  const letters = new Map(operators.map(({ name }, index) => [name, `Person ${letter(index)}`]));
+  if (letters.size === 0) return (value) => value;
   const pattern = new RegExp(`(?<![\\p{L}\\p{N}_])(?:${alternatives([...letters.keys()])})(?![\\p{L}\\p{N}_])`, 'gu');
   const rename = (text: string) => text.replace(pattern, (name) => letters.get(name) ?? name);
-  return mapStrings(assessment, rename) as Assessment;
+  return <T>(value: T) => mapStrings(value, rename) as T;
+}
+
+/** The same assessment with letters in place of names. */
+export function withLetters(assessment: Assessment): Assessment {
+  return lettersFor(assessment.booth)(assessment);
 }
 
 /** Longest first: a name that starts with another name is still found whole. */

@@ -1,6 +1,8 @@
+import type { Advice } from '@boothwright/fit';
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { isReport, renderReport, type ReportOptions } from './index.js';
+import { larkfieldAdvice } from './testing/larkfield-advice.js';
 import { finding, larkfield, larkfieldFindings } from './testing/larkfield.js';
 
 const options: ReportOptions = { generatedBy: 'Boothwright 0.1.0', date: '4 May 2026', names: 'full' };
@@ -74,7 +76,7 @@ describe('the fit report', () => {
 
   it('tells measured from predicted figures', () => {
     expect(html).toMatch(/<b>10 1\/2 in<\/b><span class="of">measured/);
-    expect(html).toMatch(/8 7\/8 in<span class="of">7 3\/8 in to 10 1\/2 in/);
+    expect(html).toMatch(/8 7\/8 in<span class="of">7 3\/8 to 10 1\/2 in/);
   });
 
   it('needs nothing from elsewhere, runs nothing, and promises nothing', () => {
@@ -97,6 +99,68 @@ describe('the fit report', () => {
     expect(html.match(/<table/g)!.length).toBe(html.match(/<caption[^>]*>[^<]/g)!.length);
     expect(html).toMatch(/<html lang="en">/);
     expect(html).not.toMatch(/<th(?![^>]*scope=)[^e][^>]*>/);
+  });
+});
+
+describe('advice in the report', () => {
+  const html = renderReport(larkfield, { ...options, advice: larkfieldAdvice });
+  const section = html.slice(html.indexOf('<h2>What would fit'), html.indexOf('<h2>Walkways'));
+
+  it('stands after what to change, and only if it was asked for', () => {
+    const headings = [...html.matchAll(/<h2>([^<]*)/g)].map(([, heading]) => heading);
+    expect(headings.slice(headings.indexOf('What to change'), headings.indexOf('Walkways'))).toEqual([
+      'What to change',
+      'What would fit',
+      'What to measure next',
+      'What to ask for in a shop',
+    ]);
+    expect(renderReport(larkfield, options)).not.toMatch(/What would fit|What to measure next|in a shop/);
+  });
+
+  it('says whom each plan suits, most likely suits, and leaves out by how much', () => {
+    for (const { title } of larkfieldAdvice.stations[0]!.plans) expect(section.split(escaped(title))).toHaveLength(2);
+    expect(section).toContain('Suits: Tobias.');
+    expect(section).toContain('Most likely suits: Noor; measure to be sure.');
+    expect(section).toContain(
+      'Leaves out: Noor, sitting: ‘Feet supported’ misses by 2 in and ‘Thigh room’ misses by 1 in.',
+    );
+    expect(section).toContain('47% of Volunteers, sitting (53% served, 90% wanted): first ‘Feet supported’.');
+    expect(section).toMatch(/Plans for Words<\/h3><p>No other heights were found/);
+  });
+
+  it('says which heights suit whom, and why none does', () => {
+    expect(section).toContain('Desk Right, now 40 in');
+    expect(section).toMatch(/Noor, sitting<\/th><td>about 36 to 38 in</);
+    expect(section).toMatch(/Tobias, sitting<\/th><td>none: ‘Feet supported’ fails at any height</);
+    expect(section).toMatch(/Everyone named<\/th><td>no one height</);
+    expect(section).toMatch(/Volunteers, sitting<\/th><td>15 to 16 in</);
+  });
+
+  it('draws the share served, and says it in words and figures too', () => {
+    expect(section.match(/<svg[^>]*role="img"/g)).toHaveLength(1);
+    expect(section).toContain('Noor, sitting: most at about 37 in, 95%. Tobias, standing: most at about 44');
+    const rows = [...section.matchAll(/<th scope="row">(\d+) in<\/th><td>(\d+)%<\/td><td>(\d+)%<\/td>/g)];
+    const shares = rows.map(([, height, noor, tobias]) => [Number(height), Number(noor), Number(tobias)]);
+    expect(shares.length).toBeGreaterThan(4);
+    for (const [height, noor, tobias] of shares) {
+      expect(Math.abs(noor! - 100 * Math.max(0, 0.95 * (1 - Math.abs(height! - 37) / 4)))).toBeLessThan(5);
+      expect(Math.abs(tobias! - 100 * Math.max(0, 0.8 * (1 - Math.abs(height! - 44) / 4)))).toBeLessThan(5);
+    }
+  });
+
+  it('says what to measure and what to ask for', () => {
+    expect(section).toMatch(/<strong>Noor: popliteal height<\/strong>.*It settles 2 results\./);
+    expect(section).toMatch(
+      /stool Tall<\/th><td>seat adjustable over at least 27 1\/2 to 30 3\/4 in; foot ring 15 to 16 in below the seat</,
+    );
+  });
+
+  it('shows letters there too', () => {
+    const lettered = renderReport(larkfield, { ...options, names: 'letters', advice: larkfieldAdvice });
+    expect(lettered).not.toMatch(/Noor|Tobias|Priya/);
+    expect(lettered).toContain('suits Person B, most likely Person A, not Volunteers');
+    expect(lettered).toContain('Person A: popliteal height');
+    expect(lettered).toContain('Shoes off, sitting: from the floor');
   });
 });
 
@@ -136,11 +200,14 @@ describe('text from a booth file', () => {
       ),
       fc.string({ unit: fc.constantFrom('<', '>', '"', "'", '&', '/', '=', 'a', ' ') }),
     );
-    const tags = (html: string) => html.match(/<[a-z!/][^>]*>/gi)!.join('\n');
-    const expected = tags(renderReport(withText('plain'), options));
+    const tags = (text: string) => {
+      const html = renderReport(withText(text), { ...options, advice: adviceWithText(text) });
+      return html.match(/<[a-z!/][^>]*>/gi)!.join('\n');
+    };
+    const expected = tags('plain');
     fc.assert(
       fc.property(hostile, (text) => {
-        expect(tags(renderReport(withText(`x${text}x`), options))).toBe(expected);
+        expect(tags(`x${text}x`)).toBe(expected);
       }),
     );
   });
@@ -183,6 +250,36 @@ function withText(text: string): typeof larkfield {
     })),
     walkways: larkfield.walkways.map((walkway) => ({ ...walkway, name: text, terms: text })),
     operators: larkfield.operators.map((operator) => ({ ...operator, name: text })),
+  };
+}
+
+/** The advice with one text in every place where a file's author can write. */
+function adviceWithText(text: string): Advice {
+  const [sound] = larkfieldAdvice.stations;
+  const [curve] = sound!.curves;
+  return {
+    stations: [
+      {
+        ...sound!,
+        workstation: text,
+        plans: sound!.plans.map((plan) => ({
+          ...plan,
+          title: text,
+          serves: [text],
+          likely: [text],
+          leftOut: plan.leftOut.slice(0, 1).map((one) => ({ ...one, who: text })),
+        })),
+        notes: [text],
+        bands: sound!.bands.map((bands) => ({
+          ...bands,
+          of: text,
+          each: bands.each.map((one) => ({ ...one, who: text })),
+        })),
+        curves: [{ ...curve!, of: text, who: text }],
+      },
+    ],
+    measure: [{ ...larkfieldAdvice.measure[0]!, operator: text }],
+    shopping: [{ item: text, wants: [text, text], workstations: [text] }],
   };
 }
 

@@ -1,11 +1,12 @@
-import type { Assessment } from '@boothwright/fit';
+import type { Advice, Assessment } from '@boothwright/fit';
 import { render } from 'preact-render-to-string';
 import { arrange } from './arrange.js';
 import { Drawings } from './drawings/section.js';
 import { drawingStyles } from './drawings/styles.js';
-import { withLetters } from './names.js';
+import { lettersFor } from './names.js';
 import { VerdictShapes } from './parts/verdict.js';
 import { AcceptedFindings } from './sections/accepted.js';
+import { Advised } from './sections/advised.js';
 import { Answer } from './sections/answer.js';
 import { Asked } from './sections/asked.js';
 import { Assumptions } from './sections/assumptions.js';
@@ -26,12 +27,19 @@ export interface ReportOptions {
   readonly date?: string;
   /** 'letters' puts 'Person A', 'Person B' … in place of the operators' names. */
   readonly names: 'full' | 'letters';
+  /** What would fit; without it the report has no plans, curves or shopping specification. */
+  readonly advice?: Advice;
 }
 
 /** The fit report of an assessment: one HTML file that stands alone, without script and without anything to fetch. */
 export function renderReport(assessment: Assessment, options: ReportOptions): string {
-  const shown = options.names === 'letters' ? withLetters(assessment) : assessment;
-  return `<!doctype html>\n${render(<Report assessment={shown} options={options} />)}\n`;
+  const [shown, advice] = named(assessment, options);
+  return `<!doctype html>\n${render(<Report assessment={shown} options={{ ...options, advice }} />)}\n`;
+}
+
+/** The assessment and the advice, names as the options ask for them. */
+export function named(assessment: Assessment, { names, advice }: ReportOptions): [Assessment, Advice | undefined] {
+  return names === 'letters' ? lettersFor(assessment.booth)([assessment, advice]) : [assessment, advice];
 }
 
 function Report({ assessment, options }: { assessment: Assessment; options: ReportOptions }) {
@@ -60,6 +68,7 @@ function Report({ assessment, options }: { assessment: Assessment; options: Repo
           <Drawings assessment={assessment} />
           <Workstations assessment={assessment} arrangement={arrangement} />
           <Changes findings={findings} />
+          {options.advice && <Advised advice={options.advice} assessment={assessment} />}
           <Walkways assessment={assessment} findings={arrangement.walkways} units={units} />
           <Skirts findings={arrangement.skirts} />
           <OtherFindings findings={arrangement.others} />

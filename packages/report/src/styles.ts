@@ -4,11 +4,13 @@ export const styles = `
   color-scheme: light dark;
   --paper: #fff; --ink: #1f2428; --soft: #58626b; --line: #d5dade; --wash: #f5f6f7;
   --pass: #19693c; --marginal: #875800; --fail: #a62a2c; --unknown: #4a5b78;
+  --line-1: #24588f; --line-2: #9a4d00; --line-3: #0a6a6a; --line-4: #6d3b97;
 }
 @media screen and (prefers-color-scheme: dark) {
   :root {
     --paper: #16191c; --ink: #e4e7e9; --soft: #a2abb3; --line: #363c42; --wash: #1e2226;
     --pass: #7fc99a; --marginal: #e2b45e; --fail: #f2928c; --unknown: #aebbd6;
+    --line-1: #8db8ea; --line-2: #efae6c; --line-3: #6bcaca; --line-4: #c9a6ec;
   }
 }
 * { box-sizing: border-box; }
@@ -71,12 +73,40 @@ code { font: .9em/1.4 ui-monospace, "SF Mono", Menlo, Consolas, "DejaVu Sans Mon
 .changes > li { margin: 0 0 .75rem; max-width: 42rem; }
 .reason { font-style: italic; }
 
+.plans { margin: .75rem 0 1.25rem; padding-left: 1.5rem; }
+.plans > li { margin: 0 0 .75rem; max-width: 42rem; }
+.bands { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(19rem, 100%), 1fr)); gap: 0 2rem; align-items: start; }
+.bands tbody th { white-space: nowrap; }
+.shopping th:first-child { width: 22%; }
+.chart { margin: 1rem 0 1.5rem; }
+.chart figcaption { color: var(--soft); font-size: .875rem; }
+.chart > svg { display: block; width: 100%; max-width: 40rem; height: auto; }
+.chart text { fill: var(--soft); font-size: 11px; }
+.grid line { stroke: var(--line); stroke-width: 1; }
+.grid .axis { stroke: var(--soft); }
+.now line { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 1 2; }
+.now text { fill: var(--ink); }
+.line { fill: none; stroke-width: 2; stroke-linejoin: round; }
+.line-1 { stroke: var(--line-1); }
+.line-2 { stroke: var(--line-2); }
+.line-3 { stroke: var(--line-3); }
+.line-4 { stroke: var(--line-4); }
+.legend { display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; margin: .25rem 0 .75rem; padding: 0; list-style: none; font-size: .875rem; }
+.legend svg { margin-right: .5em; vertical-align: .1em; }
+.shares tbody th { white-space: nowrap; }
+.shares td { font-variant-numeric: lining-nums tabular-nums; }
+
 .facts { margin: 0 0 1.5rem; }
 .facts > div { display: flex; gap: 1rem; padding: .25rem 0; }
 .facts dt { flex: 0 0 9rem; color: var(--soft); }
 .facts dd { margin: 0; }
 .cautions { margin-top: 3rem; border-top: 1px solid var(--line); }
 
+@media screen and (max-width: 30rem) {
+  main { padding: 2rem 1rem 3rem; }
+  th, td { padding-right: .625rem; overflow-wrap: anywhere; }
+  .scroll th, .scroll td { overflow-wrap: normal; }
+}
 @page {
   margin: 18mm 17mm 20mm;
   @bottom-right { content: counter(page) " of " counter(pages); font: 8pt system-ui, sans-serif; color: #58626b; }
@@ -89,7 +119,10 @@ code { font: .9em/1.4 ui-monospace, "SF Mono", Menlo, Consolas, "DejaVu Sans Mon
   h2 { font-size: 13.5pt; margin-top: 8mm; }
   h3 { font-size: 11pt; margin-top: 5mm; }
   h2, h3, caption, thead, .head { break-after: avoid; }
-  tr, li, .answer, .facts > div { break-inside: avoid; }
+  tr, li, .answer, .facts > div, .chart > svg, .bands table { break-inside: avoid; }
+  .chart figcaption, .chart > svg, .legend { break-after: avoid; }
+  .chart > svg { max-width: 130mm; }
+  .legend, .chart figcaption { font-size: 8pt; }
   p { orphans: 3; widows: 3; max-width: none; }
   table, .answer p { font-size: inherit; }
   .scroll { overflow: visible; }

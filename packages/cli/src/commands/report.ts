@@ -1,3 +1,4 @@
+import { advise } from '@boothwright/fit';
 import { renderReport } from '@boothwright/report';
 import { version } from '../../package.json';
 import { formatProblems } from '../formats/text.js';
@@ -34,7 +35,12 @@ async function runReport(args: readonly string[], terminal: Terminal): Promise<S
   terminal.err(formatProblems([reading]));
   if (!reading.understood) return UNUSABLE;
   if (!reading.assessment) throw new UsageError(`${file} holds no booth to report on, only pieces for other files.`);
-  const html = renderReport(reading.assessment, { generatedBy: `Boothwright ${version}`, date: today(), names });
+  const html = renderReport(reading.assessment, {
+    generatedBy: `Boothwright ${version}`,
+    date: today(),
+    names,
+    advice: advise(reading.assessment.booth),
+  });
   await writeReport(values.output, html, { force: values.force, source: file });
   terminal.out(`Wrote ${values.output}\n`);
   return GOOD;

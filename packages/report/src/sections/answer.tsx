@@ -1,71 +1,23 @@
-import { listOf, type Assessment, type Finding, type Verdict } from '@boothwright/fit';
+import type { Assessment } from '@boothwright/fit';
 import { VerdictMark } from '../parts/verdict.js';
-import { count, postureWord } from '../words.js';
-
-const tallyWords: Record<Verdict, string> = { fail: 'fail', marginal: 'marginal', unknown: 'cannot say', pass: 'pass' };
+import { tellAnswer } from '../telling/answer.js';
 
 /** Does it fit? One word, one paragraph, four numbers. */
 export function Answer({ assessment }: { assessment: Assessment }) {
-  const open = assessment.findings.filter((finding) => finding.accepted === undefined);
-  const accepted = assessment.findings.length - open.length;
+  const { headline, sentences, tally } = tellAnswer(assessment);
   return (
     <section class="answer">
       <h2>Does it fit?</h2>
       <p>
-        <strong>{headline(open)}</strong>{' '}
-        {[tally(open), ...people(assessment), acceptance(accepted)].filter(Boolean).join(' ')}
+        <strong>{headline}</strong> {sentences.join(' ')}
       </p>
       <ul class="tally">
-        {(['fail', 'marginal', 'unknown', 'pass'] as const).map((verdict) => (
+        {tally.map(({ verdict, count, word }) => (
           <li>
-            <b>{of(open, verdict)}</b> <VerdictMark verdict={verdict} word={tallyWords[verdict]} />
+            <b>{count}</b> <VerdictMark verdict={verdict} word={word} />
           </li>
         ))}
       </ul>
     </section>
   );
-}
-
-function headline(open: readonly Finding[]): string {
-  if (of(open, 'fail') > 0) return 'Not yet.';
-  if (of(open, 'marginal') > 0) return 'Nearly.';
-  if (of(open, 'unknown') > 0) return 'Yes, as far as can be said.';
-  return open.length > 0 ? 'Yes, on paper.' : 'Nothing was checked.';
-}
-
-function tally(open: readonly Finding[]): string {
-  if (open.length === 0) return '';
-  const parts = [
-    count(of(open, 'fail'), 'fails', 'fail'),
-    count(of(open, 'marginal'), 'is marginal', 'are marginal'),
-    count(of(open, 'unknown'), 'lacks a figure', 'lack a figure'),
-    count(of(open, 'pass'), 'passes', 'pass'),
-  ].filter((part) => !part.startsWith('0 '));
-  return `Of ${count(open.length, 'result')}, ${listOf(parts)}.`;
-}
-
-/** Whom the workstations do not serve, or doubtfully. */
-function people({ workstations }: Assessment): string[] {
-  const served = workstations.flatMap(({ name, served }) => served.map((person) => ({ station: name, ...person })));
-  if (served.length === 0) return [];
-  const named = (verdict: Verdict) =>
-    served
-      .filter((person) => person.verdict === verdict)
-      .map(({ station, who, posture }) => `${who} ${postureWord(posture)} at ${station}`);
-  const [unserved, doubtful] = [named('fail'), named('marginal')];
-  const sentences = [
-    unserved.length > 0 ? `All at once, it does not suit ${listOf(unserved)}.` : '',
-    doubtful.length > 0 ? `It is doubtful for ${listOf(doubtful)}.` : '',
-  ];
-  if (served.every(({ verdict }) => verdict === 'pass'))
-    sentences.push('Everybody named fits where the file puts them.');
-  return sentences;
-}
-
-function acceptance(accepted: number): string {
-  return accepted > 0 ? `${count(accepted, 'finding is', 'findings are')} accepted on purpose, with a reason.` : '';
-}
-
-function of(findings: readonly Finding[], verdict: Verdict): number {
-  return findings.filter((finding) => finding.verdict === verdict).length;
 }

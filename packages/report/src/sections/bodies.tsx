@@ -1,6 +1,6 @@
-import { referenceSource, type DimensionFigures, type OperatorFigures } from '@boothwright/fit';
-import { dimensionTitle } from '../titles.js';
-import { capital, type Units } from '../words.js';
+import type { OperatorFigures } from '@boothwright/fit';
+import { bodiesMean, tellBodies, type FigureTold } from '../telling/bodies.js';
+import type { Units } from '../words.js';
 
 /** More people than this in one table would not fit across a page. */
 const PEOPLE_PER_TABLE = 4;
@@ -11,10 +11,7 @@ export function BodyFigures({ operators, units }: { operators: readonly Operator
   return (
     <section>
       <h2>Body figures</h2>
-      <p>
-        Bare feet, erect. A measured figure stands alone. A predicted one is the middle of its range; below it stands
-        the range that holds 90 of 100 people of whom as much is known. Predicted from {referenceSource}.
-      </p>
+      <p>{bodiesMean}</p>
       {chunks(operators).map((people) => (
         <BodyTable people={people} units={units} />
       ))}
@@ -23,7 +20,6 @@ export function BodyFigures({ operators, units }: { operators: readonly Operator
 }
 
 function BodyTable({ people, units }: { people: readonly OperatorFigures[]; units: Units }) {
-  const dimensions = [...new Set(people.flatMap((person) => person.dimensions.map(({ dimension }) => dimension)))];
   return (
     <table class="bodies">
       <caption>{`Body figures of ${people.map(({ name }) => name).join(', ')}`}</caption>
@@ -36,11 +32,11 @@ function BodyTable({ people, units }: { people: readonly OperatorFigures[]; unit
         </tr>
       </thead>
       <tbody>
-        {dimensions.map((dimension) => (
+        {tellBodies(people, units).map(({ dimension, figures }) => (
           <tr>
-            <th scope="row">{capital(dimensionTitle(dimension))}</th>
-            {people.map((person) => (
-              <Figure figures={person.dimensions.find((figures) => figures.dimension === dimension)} units={units} />
+            <th scope="row">{dimension}</th>
+            {figures.map((figure) => (
+              <Figure figure={figure} />
             ))}
           </tr>
         ))}
@@ -49,21 +45,12 @@ function BodyTable({ people, units }: { people: readonly OperatorFigures[]; unit
   );
 }
 
-function Figure({ figures, units }: { figures?: DimensionFigures; units: Units }) {
-  if (!figures) return <td aria-label="not known">–</td>;
-  const show = figures.dimension === 'weight' ? (kilograms: number) => `${Math.round(kilograms)} kg` : units.length;
-  if (figures.measured) {
-    return (
-      <td>
-        <b>{show(figures.p50)}</b>
-        <span class="of">measured</span>
-      </td>
-    );
-  }
+function Figure({ figure }: { figure?: FigureTold }) {
+  if (!figure) return <td aria-label="not known">–</td>;
   return (
     <td>
-      {show(figures.p50)}
-      <span class="of">{`${show(figures.p5)} to ${show(figures.p95)}`}</span>
+      {figure.measured ? <b>{figure.value}</b> : figure.value}
+      <span class="of">{figure.certainty}</span>
     </td>
   );
 }

@@ -1,55 +1,22 @@
-import type { Finding, Remedy } from '@boothwright/fit';
-import { titleOf } from '../titles.js';
-import { bySeverity, personOf, subjectOf } from '../words.js';
+import type { Finding } from '@boothwright/fit';
+import { changesMean, tellChanges } from '../telling/changes.js';
 
 /** The computed changes, each once, with what it is for. */
 export function Changes({ findings }: { findings: readonly Finding[] }) {
-  const changes = changesOf(findings);
+  const changes = tellChanges(findings);
   if (changes.length === 0) return null;
   return (
     <section>
       <h2>What to change</h2>
-      <p>Choose; not all are needed. After a change, make the report again: one change may undo another.</p>
+      <p>{changesMean}</p>
       <ul class="changes">
-        {changes.map(({ remedy, cures }) => (
+        {changes.map(({ title, purpose }) => (
           <li>
-            <strong>{remedy.title}</strong>
-            <span class="of">
-              For {cures.map(describe).join('; ')}.{!remedy.safe && ' It may make another result worse.'}
-            </span>
+            <strong>{title}</strong>
+            <span class="of">{purpose}</span>
           </li>
         ))}
       </ul>
     </section>
   );
-}
-
-interface Change {
-  readonly remedy: Remedy;
-  readonly cures: Finding[];
-}
-
-function changesOf(findings: readonly Finding[]): readonly Change[] {
-  const changes = new Map<string, Change>();
-  const open = findings
-    .filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined)
-    .sort(bySeverity);
-  for (const finding of open) {
-    for (const remedy of finding.remedies) {
-      const key = keyOf(remedy, finding);
-      const change = changes.get(key);
-      if (change) change.cures.push(finding);
-      else changes.set(key, { remedy, cures: [finding] });
-    }
-  }
-  return [...changes.values()];
-}
-
-/** The same words about another piece are another change. */
-function keyOf({ title, changes }: Remedy, { subject }: Finding): string {
-  return JSON.stringify([title, changes.length > 0 ? changes : subject]);
-}
-
-function describe(finding: Finding): string {
-  return `${titleOf(finding.check).toLowerCase()} (${[subjectOf(finding), personOf(finding)].filter(Boolean).join(', ')})`;
 }

@@ -1,7 +1,8 @@
-import type { Finding, Source, Strength } from '@boothwright/fit';
+import type { Finding } from '@boothwright/fit';
 import { strengthWarning } from '../parts/source.js';
 import { readingMeanings, strengthMeanings } from '../strength.js';
-import { foundationOf, titleOf } from '../titles.js';
+import { usesOf } from '../telling/sources.js';
+import { titleOf } from '../titles.js';
 
 /** Where the limits of each check come from, and how much weight they bear. */
 export function Sources({ findings }: { findings: readonly Finding[] }) {
@@ -38,23 +39,4 @@ export function Sources({ findings }: { findings: readonly Finding[] }) {
       </table>
     </section>
   );
-}
-
-interface SourceUse {
-  readonly check: string;
-  readonly strength: Strength;
-  readonly sources: readonly (Pick<Source, 'name'> & Partial<Source>)[];
-}
-
-/** The catalogue's sources of each check, then what single findings cite beyond them. */
-function usesOf(findings: readonly Finding[]): readonly SourceUse[] {
-  const ids = [...new Set(findings.map(({ check }) => check))];
-  return ids.map((check) => {
-    const own = findings.filter((finding) => finding.check === check);
-    const { sources, strength } = foundationOf(check) ?? { sources: [], strength: own[0]!.strength };
-    const cited = [...new Set(own.map(({ source }) => source))].filter(
-      (name) => !sources.some((known) => known.name === name),
-    );
-    return { check, strength, sources: [...sources, ...cited.map((name) => ({ name }))] };
-  });
 }

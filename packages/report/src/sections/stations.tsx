@@ -1,7 +1,8 @@
-import type { Assessment, Finding, Posture, Served, WorkstationFigures } from '@boothwright/fit';
+import type { Assessment, Finding, Served, WorkstationFigures } from '@boothwright/fit';
 import { matrixFindings, type Arrangement } from '../arrange.js';
 import { Findings } from '../parts/findings.js';
 import { VerdictMark } from '../parts/verdict.js';
+import { columnsOf, concerns, isIn, rowsOf, type Column, type Row } from '../telling/matrix.js';
 import { titleOf } from '../titles.js';
 import { percent, postureWord, worst } from '../words.js';
 
@@ -26,16 +27,6 @@ export function Workstations({ assessment, arrangement }: { assessment: Assessme
       ))}
     </section>
   );
-}
-
-interface Column {
-  readonly who: string;
-  readonly posture?: Posture;
-}
-
-interface Row {
-  readonly check: string;
-  readonly subject?: string;
 }
 
 function Matrix(props: { id: string; figures?: WorkstationFigures; station: string; findings: readonly Finding[] }) {
@@ -119,35 +110,4 @@ function Cell({ findings, span }: { findings: readonly Finding[]; span?: number 
       {findings.some(({ accepted }) => accepted !== undefined) && <span class="of">accepted</span>}
     </td>
   );
-}
-
-/** The people of the joint event, then those whom only single findings name. */
-function columnsOf(served: readonly Served[], findings: readonly Finding[]): readonly Column[] {
-  const columns: Column[] = served.map(({ who, posture }) => ({ who, posture }));
-  for (const finding of findings) {
-    const { operator, posture } = finding;
-    if (operator === undefined || columns.some((column) => concerns(finding, column))) continue;
-    columns.push({ who: operator, posture });
-  }
-  return columns;
-}
-
-function rowsOf(findings: readonly Finding[]): readonly Row[] {
-  const rows: Row[] = [];
-  for (const finding of findings) {
-    if (rows.some((row) => isIn(row, finding))) continue;
-    rows.push({
-      check: finding.check,
-      subject: finding.subject.kind === 'workstation' ? undefined : finding.subject.name,
-    });
-  }
-  return rows;
-}
-
-function isIn(row: Row, { check, subject }: Finding): boolean {
-  return row.check === check && row.subject === (subject.kind === 'workstation' ? undefined : subject.name);
-}
-
-function concerns({ operator, posture }: Finding, column: Column): boolean {
-  return operator === column.who && (posture === undefined || posture === column.posture);
 }

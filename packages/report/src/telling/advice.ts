@@ -34,6 +34,9 @@ export interface BandsTold {
   readonly rows: readonly { readonly who: string; readonly height: string }[];
 }
 
+export const advisedMean =
+  'Heights to set together, best first. Each plan was tried: put into the booth, and everything checked anew.';
+
 export const bandsMean =
   'Everything else left as it is. ‘About’ marks the average body of what is known; of people not known yet, the heights serve as many as the file asks for.';
 
@@ -107,7 +110,7 @@ function tellBands({ part, of, each, all }: HeightBands, { booth }: Assessment, 
       ? `${basis === 'average' ? 'about ' : ''}${range(band)}`
       : blockedBy === undefined
         ? 'none suits all checks'
-        : `none: ‘${titleOf(blockedBy)}’ stands against it`,
+        : `none: ‘${titleOf(blockedBy)}’ ${basis === 'share' ? 'leaves out too many' : 'fails at any height'}`,
   }));
   const everyone = { who: 'Everyone named', height: all ? range(all) : 'no one height' };
   const [desk, seat] = [booth.desks.find(({ name }) => name === of), booth.seats.find(({ name }) => name === of)];
