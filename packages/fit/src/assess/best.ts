@@ -6,7 +6,7 @@ import type { Choice, Place } from './choices.js';
 
 /**
  * The value, in steps that people buy and cut, that leaves the worst-off place most ease; where somebody is left out in
- * any case, the one that misses least. Both are concave in the value, so narrowing brackets finds the best.
+ * any case, the one that misses least, all in all. Both are concave in the value, so narrowing brackets finds the best.
  */
 export function bestValue(scene: Scene, choice: Choice, places: readonly Place[]): Millimetres {
   const step = buyingStep(scene.booth.show);
@@ -30,7 +30,7 @@ function keyOfPlace({ person, setup }: Place): readonly unknown[] {
 
 function search(choice: Choice, places: readonly Place[], step: Millimetres): Millimetres {
   const ease = (n: number) => leastOf(places, (place) => meritAt(choice, place, n * step).ease);
-  const miss = (n: number) => -Math.max(...places.map((place) => meritAt(choice, place, n * step).miss));
+  const miss = (n: number) => -places.reduce((sum, place) => sum + meritAt(choice, place, n * step).miss, 0);
   const low = Math.ceil(choice.within.min / step);
   const high = Math.floor(choice.within.max / step);
   const easiest = highestStep(low, high, ease);

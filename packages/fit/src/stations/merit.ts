@@ -7,7 +7,7 @@ import type { Person } from './station.js';
 
 /** How well a place suits one person at the setting that suits them best. */
 export interface Merit {
-  /** By how much the worst demand misses its preferred band, for the mean body; 0 if all are met. */
+  /** By how much the demands miss their preferred bands, added up, for the mean body; 0 if all are met. */
   readonly miss: Millimetres;
   /** The smallest distance to a bound, in spreads of the body's own uncertainty: larger serves more people like this. */
   readonly ease: number;
@@ -21,10 +21,10 @@ const SMALLEST_SPREAD: Millimetres = 3;
 export function meritFor(rules: readonly Rule[], person: Person): (heights: Heights) => Merit {
   const open = rules.flatMap((rule) => rule.demands).filter(({ settled }) => !settled);
   const demands = open.map((demand) => prepare(demand, person));
-  const margin = (seat: number, desk: number) => least(demands, (d) => marginOf(d, seat, desk));
+  const met = (seat: number, desk: number) => -shortfall(demands, seat, desk);
   const ease = (seat: number, desk: number) =>
     least(demands, (d) => Math.min(AMPLE, marginOf(d, seat, desk) / d.spread));
-  return (heights) => ({ miss: Math.max(0, -highest(heights, margin)), ease: highest(heights, ease) });
+  return (heights) => ({ miss: Math.max(0, -highest(heights, met)), ease: highest(heights, ease) });
 }
 
 interface Prepared {
@@ -50,6 +50,13 @@ function prepare(demand: Demand, person: Person): Prepared {
 function marginOf({ seat, desk, rest, band }: Prepared, seatHeight: number, deskHeight: number): Millimetres {
   const value = seat * seatHeight + desk * deskHeight + rest;
   return Math.min(value - band.min, band.max - value);
+}
+
+/** A sum, so that a demand which this height cannot change does not hide one that it can. */
+function shortfall(demands: readonly Prepared[], seat: Millimetres, desk: Millimetres): Millimetres {
+  let sum = 0;
+  for (const demand of demands) sum += Math.max(0, -marginOf(demand, seat, desk));
+  return sum;
 }
 
 function least(demands: readonly Prepared[], of: (demand: Prepared) => number): number {
