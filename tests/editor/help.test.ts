@@ -40,7 +40,9 @@ test('a quick fix from the light bulb puts a length right', async () => {
 
 test('completion offers the properties that a desk lacks', async () => {
   const line = corner.split('\n').findIndex((text) => text.startsWith('desk Table')) + 1;
-  await editor.goTo(line, corner.split('\n')[line - 1]!.lastIndexOf('}') + 1);
+  await editor.goTo(line, 1);
+  await editor.press('End');
+  await editor.press('ArrowLeft');
   await editor.type('to');
   await editor.press('Control+Space');
   await expect.poll(() => editor.suggestions(), soon).toContain('top');

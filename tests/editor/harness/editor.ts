@@ -134,10 +134,8 @@ export class Editor {
 
   /** Takes a fix of the problem at the cursor from the light bulb's menu, by a part of its title. */
   async fix(title: string): Promise<void> {
-    await this.page
-      .locator('.editor-group-container.active .lightBulbWidget, .codicon-gutter-lightbulb')
-      .first()
-      .click();
+    const bulbs = this.page.locator('.lightBulbWidget, [class*="codicon-gutter-lightbulb"]');
+    await bulbs.filter({ visible: true }).first().click();
     await this.page.locator('.action-widget .monaco-list-row.action', { hasText: title }).first().click();
   }
 
