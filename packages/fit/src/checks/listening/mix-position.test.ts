@@ -57,7 +57,11 @@ describe('mix-position: information, never a fault', () => {
     const workstations = [aStation('A', 'Left', undefined, ['Noor']), aStation('B', 'Left', undefined, ['Noor'])];
     expect(judge(4250, 3000, { stage: undefined }, { workstations })).toMatchObject({
       verdict: 'unknown',
-      missing: { property: 'edge' },
+      missing: { property: 'stage', of: 'room', example: 'stage { edge 55ft }' },
+    });
+    expect(judge(4250, 3000, { stage: { origin: nowhere } })).toMatchObject({
+      verdict: 'unknown',
+      missing: { property: 'edge', of: 'stage', example: 'edge 55ft' },
     });
     expect(judge(4250, 3000, {}, { room: undefined })).toMatchObject({ verdict: 'unknown' });
   });

@@ -58,11 +58,11 @@ place Left at 14ft, 6ft
 function withoutStage(scene: Scene): FindingDraft[] | undefined {
   const { room } = scene.booth;
   if (room?.stage?.edge) return undefined;
-  const origin = room?.stage?.origin ?? room?.origin ?? scene.booth.origin;
-  const lack = missing('edge', 'the stage of the room', 'stage { edge 55ft }', origin);
-  return [
-    cannotSay({ kind: 'booth', name: scene.booth.name }, 'how far the sound operator is from the stage', lack, origin),
-  ];
+  const lack = room?.stage
+    ? missing('edge', 'stage', 'edge 55ft', room.stage.origin)
+    : missing('stage', room ? 'room' : 'the file, in its room', 'stage { edge 55ft }', room?.origin);
+  const subject = { kind: 'booth', name: scene.booth.name } as const;
+  return [cannotSay(subject, 'how far the sound operator is from the stage', lack, lack.origin ?? scene.booth.origin)];
 }
 
 function describe(scene: Scene, station: Station): FindingDraft {

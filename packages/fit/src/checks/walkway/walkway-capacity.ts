@@ -63,7 +63,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   if (people === undefined) return [cannotSay(subject, topic, lacksServes(walkway), walkway.origin)];
   const measured = clearWidth(scene, walkway);
   if (!measured || 'unplaced' in measured)
-    return [cannotSay(subject, topic, lacksSide(walkway, measured?.unplaced), walkway.origin)];
+    return [cannotSay(subject, topic, lacksSide(scene, walkway, measured?.unplaced), walkway.origin)];
 
   const { value: limit, ...held } = heldTo(scene, 'walkway-capacity', widthForPeople(scene, people));
   const { clear } = measured;

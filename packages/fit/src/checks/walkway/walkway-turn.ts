@@ -52,7 +52,7 @@ walkway Round { between booth and back-wall  serves 20  turns }
 
 function judge(scene: Scene, walkway: Walkway): FindingDraft {
   const turn = turnOf(scene, walkway);
-  if (!turn || 'unplaced' in turn) return unknown(walkway, lacksSide(walkway, turn?.unplaced));
+  if (!turn || 'unplaced' in turn) return unknown(walkway, lacksSide(scene, walkway, turn?.unplaced));
   const { narrower, lane, end: published, wideEnd } = profileOf(scene).turn;
   const end = lesser(walkway.atTurn && turn.openEnd ? undefined : turn.end, walkway.atTurn?.value);
   const after = lesser(turn.after, walkway.afterTurn?.value);

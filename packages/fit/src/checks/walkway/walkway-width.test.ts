@@ -287,10 +287,21 @@ describe('walkway-width: what is missing', () => {
     ['the room’s width', { room: undefined, walkways: [aWalkway('Side', ['booth', 'right-wall'])] }, 'width'],
     ['the nearest row', { walkways: [aWalkway('Front', ['booth', 'seating'])] }, 'first'],
     ['the stage', { walkways: [aWalkway('Front', ['booth', 'stage'])] }, 'edge'],
+    ['the desk’s width', { desks: [aDesk('Left', 1040, { width: undefined })] }, 'width'],
+    ['the desk’s depth', { desks: [aDesk('Left', 1040, { depth: undefined })] }, 'depth'],
   ])('asks for %s', (_, parts, property) => {
     const finding = width(behind(2000, {}, parts));
     expect(finding).toMatchObject({ verdict: 'unknown', missing: { property } });
     expect(finding.measured).toBeUndefined();
+  });
+
+  it('names the piece that has no place yet', () => {
+    expect(width(behind(2000, {}, { placements: [] })).missing).toMatchObject({
+      of: 'the file, for Left',
+      example: 'place Left at 14ft, 6ft',
+    });
+    const walkways = [aWalkway('Behind', ['Gone', 'back-wall'])];
+    expect(width(behind(2000, {}, { walkways })).missing).toMatchObject({ example: 'place Gone at 14ft, 6ft' });
   });
 
   it('the nearest row of seats is counted from the front of the booth', () => {

@@ -76,7 +76,7 @@ walkway Behind { between booth and back-wall  serves 20 }
 
 function judge(scene: Scene, walkway: Walkway): FindingDraft {
   const measured = clearWidth(scene, walkway);
-  if (!measured || 'unplaced' in measured) return unknown(walkway, lacksSide(walkway, measured?.unplaced));
+  if (!measured || 'unplaced' in measured) return unknown(walkway, lacksSide(scene, walkway, measured?.unplaced));
   const published = leastWidth(scene, walkway);
   if (!published) return unknown(walkway, lacksServes(walkway));
 

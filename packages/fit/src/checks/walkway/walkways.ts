@@ -21,19 +21,34 @@ export function lacksServes(walkway: Walkway): Missing {
 }
 
 /** What the file must say before both sides of a walkway have a place; `what` is the side that has none. */
-export function lacksSide(walkway: Walkway, what: string | undefined): Missing {
+export function lacksSide(scene: Scene, walkway: Walkway, what: string | undefined): Missing {
+  const { room } = scene.booth;
   switch (what) {
     case undefined:
       return missing('between', `walkway ${walkway.name}`, 'between booth and back-wall', walkway.origin);
     case 'seating':
-      return missing('first', 'seating', 'first 3ft', walkway.origin);
+      return missing('first', 'seating', 'first 3ft', room?.seating?.origin);
     case 'stage':
-      return missing('edge', 'stage', 'edge 55ft', walkway.origin);
+      return missing('edge', 'stage', 'edge 55ft', room?.stage?.origin);
     case 'right wall':
-      return missing('width', 'room', 'width 40ft', walkway.origin);
+      return missing('width', 'room', 'width 40ft', room?.origin);
     case 'stage wall':
-      return missing('depth', 'room', 'depth 66ft', walkway.origin);
+      return missing('depth', 'room', 'depth 66ft', room?.origin);
     default:
-      return missing('place', `the file, for ${what}`, 'place Left at 14ft, 6ft', walkway.origin);
+      return lacksPiece(scene, what);
   }
+}
+
+/** A piece is on the plan if it has a place and a size. */
+function lacksPiece({ booth, layout }: Scene, what: string): Missing {
+  const pieces = [...booth.desks, ...booth.racks].filter(({ name }) => what === 'booth' || name === what);
+  const piece = pieces.find(({ name }) => layout.pieces.every((placed) => placed.name !== name));
+  const name = piece?.name ?? what;
+  if (!piece || !layout.frames.has(name)) {
+    return missing('place', `the file, for ${name}`, `place ${name} at 14ft, 6ft`, piece?.origin);
+  }
+  const of = `${booth.racks.some((rack) => rack.name === name) ? 'rack' : 'desk'} ${name}`;
+  return piece.width
+    ? missing('depth', of, 'depth 27in', piece.origin)
+    : missing('width', of, 'width 60in', piece.origin);
 }
