@@ -8,7 +8,7 @@ import {
   type PartialLangiumServices,
   type PartialLangiumSharedServices,
 } from 'langium/lsp';
-import { assess, type Assessment, type Booth, checks } from '@boothwright/fit';
+import { adviseStation, assess, type Assessment, type Booth, checks, type StationAdvice } from '@boothwright/fit';
 import { Assessments } from './assessments.js';
 import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './generated/module.js';
 import { BoothCodeActionProvider } from './lsp/code-actions.js';
@@ -29,6 +29,8 @@ import { BoothWorkspaceManager } from './workspace/manager.js';
 /** What the language asks of the computation. */
 export interface Computation {
   assess(booth: Booth): Assessment;
+  /** What would fit at a workstation; nothing if the booth has none of that name. */
+  adviseStation(booth: Booth, workstation: string): StationAdvice | undefined;
   /** The ids of all checks, for `accept` and `limit`. */
   readonly checks: readonly string[];
 }
@@ -47,7 +49,11 @@ export interface BoothContext extends DefaultSharedModuleContext {
   readonly computation?: Computation;
 }
 
-const product: Computation = { assess: (booth) => assess(booth), checks: checks.map(({ id }) => id) };
+const product: Computation = {
+  assess: (booth) => assess(booth),
+  adviseStation: (booth, workstation) => adviseStation(booth, workstation),
+  checks: checks.map(({ id }) => id),
+};
 
 function languageModule(computation: Computation): Module<BoothServices, PartialLangiumServices & BoothAddedServices> {
   return {

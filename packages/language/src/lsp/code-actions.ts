@@ -1,7 +1,7 @@
 import { CstUtils, GrammarUtils, type LangiumDocument, type LangiumDocuments, URI } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
 import type { Missing, Remedy } from '@boothwright/fit';
-import type { CodeAction, Diagnostic, Position, Range, TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
+import type { CodeAction, Diagnostic, Position, Range } from 'vscode-languageserver-types';
 import type { CodeActionParams } from 'vscode-languageserver';
 import { isBlock, isDocument, isScreen } from '../generated/ast.js';
 import type { BoothServices } from '../services.js';
@@ -9,18 +9,31 @@ import { allBlocks, kindOf } from '../syntax/tree.js';
 import type { FindingData } from '../validation/findings.js';
 import type { IssueCode, IssueData } from '../validation/issue.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
+import { adviceActions } from './advice-actions.js';
+import { editOf, editOfChanges } from './edits.js';
 
-/** Changes that would put a diagnostic right, all of them taken from what the diagnostic carries. */
+/** Changes that would put a diagnostic right, taken from what the diagnostic carries, and the plans for a workstation. */
 export class BoothCodeActionProvider implements CodeActionProvider {
   private readonly documents: LangiumDocuments;
 
-  constructor(services: BoothServices) {
+  constructor(private readonly services: BoothServices) {
     this.documents = services.shared.workspace.LangiumDocuments;
   }
 
-  getCodeActions(document: LangiumDocument, { context }: Pick<CodeActionParams, 'context'>): CodeAction[] {
-    if (context.only && !context.only.some((kind) => 'quickfix'.startsWith(kind))) return [];
-    return context.diagnostics.flatMap((diagnostic) => this.actionsFor(diagnostic, document));
+  getCodeActions(
+    document: LangiumDocument,
+    { context: { only, diagnostics }, range }: Pick<CodeActionParams, 'context' | 'range'>,
+  ): CodeAction[] {
+    const isWanted = (kind: string) =>
+      only === undefined || only.some((wanted) => kind === wanted || kind.startsWith(wanted && `${wanted}.`));
+    const fixes = isWanted('quickfix')
+      ? diagnostics.flatMap((diagnostic) => this.actionsFor(diagnostic, document))
+      : [];
+    const plans =
+      isWanted('quickfix') || isWanted('refactor.rewrite')
+        ? adviceActions(document, range.start, diagnostics, this.services)
+        : [];
+    return [...fixes, ...plans.filter(({ kind }) => isWanted(kind!))];
   }
 
   private actionsFor(diagnostic: Diagnostic, document: LangiumDocument): CodeAction[] {
@@ -96,8 +109,7 @@ function titleOf(code: IssueCode, text: string, suggestion: string): string {
 }
 
 function ofRemedy({ title, changes, safe }: Remedy, diagnostic: Diagnostic): CodeAction {
-  const edits = changes.map(({ origin: { uri, start, end }, text }) => ({ uri, range: { start, end }, newText: text }));
-  return { title, kind: 'quickfix', diagnostics: [diagnostic], isPreferred: safe, edit: editOf(edits) };
+  return { title, kind: 'quickfix', diagnostics: [diagnostic], isPreferred: safe, edit: editOfChanges(changes) };
 }
 
 /** Tolerates a finding on purpose. The reason is left open: until it is written, the file says that it is missing. */
@@ -112,10 +124,4 @@ function acceptance({ check, subject }: FindingData, diagnostic: Diagnostic, doc
     diagnostics: [diagnostic],
     edit,
   };
-}
-
-function editOf(edits: readonly (TextEdit & { readonly uri: string })[]): WorkspaceEdit {
-  const changes: Record<string, TextEdit[]> = {};
-  for (const { uri, range, newText } of edits) (changes[uri] ??= []).push({ range, newText });
-  return { changes };
 }

@@ -1,0 +1,51 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Editor, openEditor } from './harness/editor.js';
+
+const soon = { timeout: 30_000 };
+const tooHigh = `booth "Back corner" { show in }
+operator Noor { body female  stature 5'3"  sitting-elbow 9in  popliteal 15in  thigh-clearance 6in }
+desk Table { width 60in  depth 27in  height 46in }
+stool Tall { seat 26in..32in  seat-depth 15in  seat-width 17in  foot-ring 15in below seat }
+workstation Sound { desk Table  stool Tall  operators Noor }
+`;
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await openEditor('advice', { 'high.booth': tooHigh });
+  await editor.open('high.booth');
+});
+
+afterAll(() => editor.close());
+
+test('a desk that is too high gets a squiggle under the name of whom it does not fit', async () => {
+  await expect.poll(warnings, soon).toContain('Noor');
+});
+
+test('the light bulb there sets the desk as the advice says, and what it promised to clear is gone', async () => {
+  await editor.goTo(5, 'workstation Sound { desk Table  stool Tall  operators No'.length);
+  await editor.fix('Set the desk Table to');
+  await expect.poll(async () => (await editor.lines())[2]?.text, soon).toMatch(/height 4[012]( [13]\/[24])?in }$/);
+  await expect.poll(warnings, soon).not.toContain('Noor');
+  await editor.screenshot('the-desk-set');
+});
+
+test('the menu of rewrites offers the same on the name of the workstation', async () => {
+  await editor.press('ControlOrMeta+Z');
+  await expect.poll(warnings, soon).toContain('Noor');
+  await editor.goTo(5, 'workstation So'.length);
+  await editor.press('Control+Shift+R');
+  const plan = editor.page.locator('.action-widget .monaco-list-row.action', { hasText: 'Set the desk Table to' });
+  await plan.first().waitFor();
+  await editor.screenshot('the-rewrites');
+  await plan.first().click();
+  await expect.poll(warnings, soon).not.toContain('Noor');
+});
+
+test('the logs of the extension host tell of no error', () => {
+  expect(editor.logErrors()).toEqual([]);
+});
+
+/** The words under warning squiggles. */
+async function warnings(): Promise<string[]> {
+  return (await editor.squiggles()).filter(({ severity }) => severity === 'warning').map(({ text }) => text);
+}
