@@ -42,6 +42,52 @@ describe('report', () => {
     expect(html).not.toMatch(/Noor|Tobias/);
   });
 
+  it('takes the format from the ending of the file, or as it is told', async () => {
+    await put('seated.booth', seated);
+    const starts = {
+      html: /^<!doctype html>/,
+      markdown: /^<!-- Boothwright 0\.1\.0 -->\n\n# Larkfield Hall/,
+      json: /^\{\n {2}"schema"/,
+    };
+    for (const [name, format] of [
+      ['a.html', 'html'],
+      ['a.md', 'markdown'],
+      ['a.Markdown', 'markdown'],
+      ['a.json', 'json'],
+      ['a.txt', 'html'],
+    ] as const) {
+      expect((await run('report', 'seated.booth', '-o', name)).status).toBe(0);
+      expect(await read(name)).toMatch(starts[format]);
+    }
+    expect((await run('report', 'seated.booth', '-o', 'a.txt', '--format', 'markdown')).status).toBe(0);
+    expect(await read('a.txt')).toMatch(starts.markdown);
+    expect((await run('report', 'seated.booth', '-o', 'a.json', '--format', 'html')).status).toBe(0);
+    expect(await read('a.json')).toMatch(starts.html);
+  });
+
+  it('writes as JSON what check prints, with letters if asked', async () => {
+    await put('seated.booth', seated);
+    await run('report', 'seated.booth', '-o', 'same.json');
+    expect(await read('same.json')).toBe((await run('check', 'seated.booth', '--format', 'json')).out);
+    await run('report', 'seated.booth', '-o', 'same.json', '--names', 'letters');
+    const lettered = JSON.parse(await read('same.json')) as { findings: { operator: string | null }[] };
+    expect(new Set(lettered.findings.flatMap(({ operator }) => operator ?? []))).toEqual(
+      new Set(['Person A', 'Person B']),
+    );
+    expect(await read('same.json')).not.toMatch(/Noor|Tobias/);
+  });
+
+  it('advises in the report what advise prints', async () => {
+    await put('seated.booth', seated);
+    const { out } = await run('advise', 'seated.booth', '--format', 'json');
+    const { workstations } = JSON.parse(out) as { workstations: { plans: { title: string }[] }[] };
+    const [plan] = workstations[0]!.plans;
+    await run('report', 'seated.booth', '-o', 'advised.html');
+    await run('report', 'seated.booth', '-o', 'advised.md');
+    expect(await read('advised.html')).toContain(plan!.title);
+    expect(await read('advised.md')).toContain(`**${plan!.title}**`);
+  });
+
   it('replaces its own report, and no other file without --force', async () => {
     await run('report', 'hall.booth', '-o', 'again.html');
     expect((await run('report', 'hall.booth', '-o', 'again.html')).status).toBe(0);

@@ -1,4 +1,7 @@
-export { renderReport, type ReportOptions } from './report.js';
+export { renderReport } from './report.js';
+export { renderMarkdown } from './markdown.js';
+export type { ReportOptions } from './options.js';
+export { lettersFor } from './names.js';
 export { isReport } from './marker.js';
 export { readingMeanings, strengthMeanings } from './strength.js';
 export { bandsMean, tellMeasure, tellStations } from './telling/advice.js';

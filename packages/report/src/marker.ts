@@ -1,7 +1,8 @@
-/** How a report made by this product starts, inside its first kilobyte. */
-const marker = '<meta name="generator" content="Boothwright';
+/** How a report made by this product starts: as HTML within its first kilobyte, as Markdown or JSON with its first words. */
+const inHtml = '<meta name="generator" content="Boothwright';
+const atStart = /^(<!-- Boothwright |\{\s*"schema": "boothwright-assessment-)/;
 
 /** Whether a text is a report that this product made. The first kilobyte of the text is enough. */
 export function isReport(text: string): boolean {
-  return text.slice(0, 1024).includes(marker);
+  return atStart.test(text) || text.slice(0, 1024).includes(inHtml);
 }

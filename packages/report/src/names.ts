@@ -1,4 +1,4 @@
-import type { Assessment, Booth } from '@boothwright/fit';
+import type { Booth } from '@boothwright/fit';
 
 /** Properties whose strings are words of the language or names of figures, never of a person. */
 const vocabulary = new Set([
@@ -32,11 +32,6 @@ export function lettersFor({ operators }: Booth): <T>(value: T) => T {
   const pattern = new RegExp(`(?<![\\p{L}\\p{N}_])(?:${alternatives([...letters.keys()])})(?![\\p{L}\\p{N}_])`, 'gu');
   const rename = (text: string) => text.replace(pattern, (name) => letters.get(name) ?? name);
   return <T>(value: T) => mapStrings(value, rename) as T;
-}
-
-/** The same assessment with letters in place of names. */
-export function withLetters(assessment: Assessment): Assessment {
-  return lettersFor(assessment.booth)(assessment);
 }
 
 /** Longest first: a name that starts with another name is still found whole. */

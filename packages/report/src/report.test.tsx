@@ -1,7 +1,7 @@
-import type { Advice } from '@boothwright/fit';
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { isReport, renderReport, type ReportOptions } from './index.js';
+import { adviceWithText, withText } from './testing/hostile.js';
 import { larkfieldAdvice } from './testing/larkfield-advice.js';
 import { finding, larkfield, larkfieldFindings } from './testing/larkfield.js';
 
@@ -212,76 +212,6 @@ describe('text from a booth file', () => {
     );
   });
 });
-
-/** The fixture with one text in every place where a file's author can write. */
-function withText(text: string): typeof larkfield {
-  const { booth } = larkfield;
-  const rename = (named: { name: string }) => ({ ...named, name: text });
-  return {
-    ...larkfield,
-    booth: {
-      ...booth,
-      name: text,
-      operators: booth.operators.map((operator) => ({ ...operator, name: text })),
-      workstations: booth.workstations.map((station) => ({
-        ...station,
-        name: text,
-        people: [{ ...station.people[0]!, name: text }],
-      })),
-      desks: booth.desks.map((desk) => ({ ...desk, ...rename(desk) })),
-    },
-    findings: [larkfieldFindings[1]!, larkfieldFindings[5]!, larkfieldFindings[9]!].map((finding) => ({
-      ...finding,
-      subject: { ...finding.subject, name: text },
-      operator: text,
-      message: text,
-      terms: text,
-      source: text,
-      caution: text,
-      assumptions: [text],
-      remedies: finding.remedies.slice(0, 1).map((remedy) => ({ ...remedy, title: text })),
-      accepted: finding.accepted && text,
-      missing: finding.missing && { ...finding.missing, of: text, example: text },
-    })),
-    workstations: larkfield.workstations.map((station) => ({
-      ...station,
-      name: text,
-      served: [{ ...station.served[0]!, who: text }],
-    })),
-    walkways: larkfield.walkways.map((walkway) => ({ ...walkway, name: text, terms: text })),
-    operators: larkfield.operators.map((operator) => ({ ...operator, name: text })),
-  };
-}
-
-/** The advice with one text in every place where a file's author can write. */
-function adviceWithText(text: string): Advice {
-  const [sound] = larkfieldAdvice.stations;
-  const [curve] = sound!.curves;
-  return {
-    stations: [
-      {
-        ...sound!,
-        workstation: text,
-        plans: sound!.plans.map((plan) => ({
-          ...plan,
-          title: text,
-          serves: [text],
-          likely: [text],
-          leftOut: plan.leftOut.slice(0, 1).map((one) => ({ ...one, who: text })),
-        })),
-        notes: [text],
-        bands: sound!.bands.map((bands) => ({
-          ...bands,
-          of: text,
-          each: bands.each.map((one) => ({ ...one, who: text })),
-        })),
-        curves: [{ ...curve!, of: text, who: text }],
-      },
-    ],
-    measure: [{ ...larkfieldAdvice.measure[0]!, operator: text }],
-    shopping: [{ item: text, wants: [text, text], workstations: [text] }],
-  };
-}
 
 function escaped(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');

@@ -1,9 +1,9 @@
-import type { Advice, Assessment } from '@boothwright/fit';
+import type { Assessment } from '@boothwright/fit';
 import { render } from 'preact-render-to-string';
 import { arrange } from './arrange.js';
 import { Drawings } from './drawings/section.js';
 import { drawingStyles } from './drawings/styles.js';
-import { lettersFor } from './names.js';
+import { named, type ReportOptions } from './options.js';
 import { VerdictShapes } from './parts/verdict.js';
 import { AcceptedFindings } from './sections/accepted.js';
 import { Advised } from './sections/advised.js';
@@ -20,26 +20,10 @@ import { Unsaid } from './sections/unsaid.js';
 import { styles } from './styles.js';
 import { unitsOf } from './words.js';
 
-export interface ReportOptions {
-  /** The product and its version, as in 'Boothwright 0.1.0'. By its first word a report is known again as ours. */
-  readonly generatedBy: `Boothwright ${string}`;
-  /** The day to print on the report, as it should be read. The report has no clock of its own. */
-  readonly date?: string;
-  /** 'letters' puts 'Person A', 'Person B' … in place of the operators' names. */
-  readonly names: 'full' | 'letters';
-  /** What would fit; without it the report has no plans, curves or shopping specification. */
-  readonly advice?: Advice;
-}
-
 /** The fit report of an assessment: one HTML file that stands alone, without script and without anything to fetch. */
 export function renderReport(assessment: Assessment, options: ReportOptions): string {
   const [shown, advice] = named(assessment, options);
   return `<!doctype html>\n${render(<Report assessment={shown} options={{ ...options, advice }} />)}\n`;
-}
-
-/** The assessment and the advice, names as the options ask for them. */
-export function named(assessment: Assessment, { names, advice }: ReportOptions): [Assessment, Advice | undefined] {
-  return names === 'letters' ? lettersFor(assessment.booth)([assessment, advice]) : [assessment, advice];
 }
 
 function Report({ assessment, options }: { assessment: Assessment; options: ReportOptions }) {

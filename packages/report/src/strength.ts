@@ -17,3 +17,8 @@ export const readingMeanings: Record<Source['read'], string> = {
   derived: 'derived',
   'own bound': 'own bound',
 };
+
+/** The warning that a figure's strength asks for; nothing for figures read in good sources. */
+export function strengthWarning(strength: Strength): string | undefined {
+  return strength === 'strong' || strength === 'medium' ? undefined : strength;
+}

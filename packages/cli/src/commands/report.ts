@@ -1,49 +1,83 @@
-import { advise } from '@boothwright/fit';
-import { renderReport } from '@boothwright/report';
+import path from 'node:path';
+import { advise, type Assessment } from '@boothwright/fit';
+import { lettersFor, renderMarkdown, renderReport, type ReportOptions } from '@boothwright/report';
 import { version } from '../../package.json';
+import { formatJson } from '../formats/json.js';
 import { formatProblems } from '../formats/text.js';
-import { readBooth } from '../reading.js';
+import { readBooth, type Reading } from '../reading.js';
 import { writeReport } from '../report-file.js';
 import { GOOD, UNUSABLE, UsageError, type Status } from '../status.js';
 import type { Terminal } from '../terminal.js';
 import { oneOf, parseCommand, type Command } from './command.js';
 
 export const report: Command = {
-  usage: ['report FILE -o OUT.html [--names full|letters] [--force]'],
-  help: `Writes the fit report of a booth file: one HTML file to read, print and send.
+  usage: ['report FILE -o OUT [--format html|markdown|json] [--names full|letters] [--force]'],
+  help: `Writes the fit report of a booth file: one file to read, print and send.
 The status is 0 when the report is written, whatever it says of the booth.
 
-  -o, --output OUT.html  where to write it; an earlier report there is replaced
-  --names full|letters   'letters' shows Person A, Person B … in place of names
-  --force                replace OUT.html even if boothwright did not make it`,
+  -o, --output OUT        where to write it; an earlier report there is replaced
+  --format html           a page that stands alone, with drawings
+           markdown       text for a wiki or a mail
+           json           the assessment, as check --format json prints it
+                          without --format the ending of OUT decides: .html, .md
+                          or .json; any other is HTML
+  --names full|letters    'letters' shows Person A, Person B … in place of names
+  --force                 replace OUT even if boothwright did not make it`,
   run: runReport,
 };
+
+const formats = ['html', 'markdown', 'json'] as const;
+type Format = (typeof formats)[number];
 
 async function runReport(args: readonly string[], terminal: Terminal): Promise<Status> {
   const { values, positionals } = parseCommand(args, {
     output: { type: 'string', short: 'o' },
+    format: { type: 'string' },
     names: { type: 'string', default: 'full' },
     force: { type: 'boolean', default: false },
   });
   const names = oneOf('names', values.names, ['full', 'letters']);
   const [file, ...more] = positionals;
   if (file === undefined || more.length > 0) throw new UsageError('name one booth file: a report is about one booth.');
-  if (!values.output)
-    throw new UsageError(`say where to write the report, as in: boothwright report ${file} -o report.html`);
+  const { output } = values;
+  if (!output) throw new UsageError(`say where to write the report, as in: boothwright report ${file} -o report.html`);
+  const format = values.format === undefined ? formatOf(output) : oneOf('format', values.format, formats);
 
   const reading = await readBooth(file);
   terminal.err(formatProblems([reading]));
   if (!reading.understood) return UNUSABLE;
-  if (!reading.assessment) throw new UsageError(`${file} holds no booth to report on, only pieces for other files.`);
-  const html = renderReport(reading.assessment, {
+  const { assessment } = reading;
+  if (!assessment) throw new UsageError(`${file} holds no booth to report on, only pieces for other files.`);
+  await writeReport(output, render(format, reading, assessment, names), { force: values.force, source: file });
+  terminal.out(`Wrote ${output}\n`);
+  return GOOD;
+}
+
+function formatOf(output: string): Format {
+  switch (path.extname(output).toLowerCase()) {
+    case '.md':
+    case '.markdown':
+      return 'markdown';
+    case '.json':
+      return 'json';
+    default:
+      return 'html';
+  }
+}
+
+function render(format: Format, reading: Reading, assessment: Assessment, names: ReportOptions['names']): string {
+  if (format === 'json') {
+    const { problems } = reading;
+    const said = { problems, assessment };
+    return formatJson([{ ...reading, ...(names === 'letters' ? lettersFor(assessment.booth)(said) : said) }]);
+  }
+  const options: ReportOptions = {
     generatedBy: `Boothwright ${version}`,
     date: today(),
     names,
-    advice: advise(reading.assessment.booth),
-  });
-  await writeReport(values.output, html, { force: values.force, source: file });
-  terminal.out(`Wrote ${values.output}\n`);
-  return GOOD;
+    advice: advise(assessment.booth),
+  };
+  return format === 'markdown' ? renderMarkdown(assessment, options) : renderReport(assessment, options);
 }
 
 /** The day here, as in '4 May 2026'. */

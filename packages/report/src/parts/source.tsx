@@ -1,4 +1,5 @@
-import type { Finding, Strength } from '@boothwright/fit';
+import type { Finding } from '@boothwright/fit';
+import { strengthWarning } from '../strength.js';
 
 /** A source's short name, with the word that warns of a weak one. */
 export function SourceName({ finding: { source, strength } }: { finding: Finding }) {
@@ -9,9 +10,4 @@ export function SourceName({ finding: { source, strength } }: { finding: Finding
       {warning && <span class="weak"> ({warning})</span>}
     </>
   );
-}
-
-/** The warning that a figure's strength asks for; nothing for figures read in good sources. */
-export function strengthWarning(strength: Strength): string | undefined {
-  return strength === 'strong' || strength === 'medium' ? undefined : strength;
 }

@@ -1,6 +1,5 @@
 import type { Finding } from '@boothwright/fit';
-import { strengthWarning } from '../parts/source.js';
-import { readingMeanings, strengthMeanings } from '../strength.js';
+import { readingMeanings, strengthMeanings, strengthWarning } from '../strength.js';
 import { usesOf } from '../telling/sources.js';
 import { titleOf } from '../titles.js';
 

@@ -1,0 +1,18 @@
+import type { Advice, Assessment } from '@boothwright/fit';
+import { lettersFor } from './names.js';
+
+export interface ReportOptions {
+  /** The product and its version, as in 'Boothwright 0.1.0'. By its first word a report is known again as ours. */
+  readonly generatedBy: `Boothwright ${string}`;
+  /** The day to print on the report, as it should be read. The report has no clock of its own. */
+  readonly date?: string;
+  /** 'letters' puts 'Person A', 'Person B' … in place of the operators' names. */
+  readonly names: 'full' | 'letters';
+  /** What would fit; without it the report has no plans, curves or shopping specification. */
+  readonly advice?: Advice;
+}
+
+/** The assessment and the advice, names as the options ask for them. */
+export function named(assessment: Assessment, { names, advice }: ReportOptions): [Assessment, Advice | undefined] {
+  return names === 'letters' ? lettersFor(assessment.booth)([assessment, advice]) : [assessment, advice];
+}
