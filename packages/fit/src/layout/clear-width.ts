@@ -156,7 +156,7 @@ function obstaclesOf(scene: Scene, side: Side, walkway: Walkway): readonly Obsta
   }
   switch (side.name) {
     case 'booth':
-      return [...boothObstacles(scene), ...(walkway.users.value === 'public' ? steps(scene) : [])];
+      return withSteps(scene, walkway);
     case 'seating':
       return lineObstacle('the nearest row of seats', seatingLine(scene));
     case 'stage':
@@ -186,12 +186,15 @@ export function boothObstacles(scene: Scene): readonly Obstacle[] {
 }
 
 /** The public walks round a platform, not over its step; operators walk on it. */
-function steps(scene: Scene): readonly Obstacle[] {
+function withSteps(scene: Scene, walkway: Walkway): readonly Obstacle[] {
+  const booth = boothObstacles(scene);
+  if (booth.length === 0 || walkway.users.value === 'operators') return booth;
   const level = profileOf(scene).cable.bevelled.value;
-  return scene.booth.platforms
+  const steps = scene.booth.platforms
     .filter(({ height }) => height === undefined || height.value > level)
     .flatMap(({ name }) => scene.layout.pieces.filter((piece) => piece.kind === 'platform' && piece.name === name))
     .map(({ name, outline }) => plain(name, outline));
+  return [...booth, ...steps];
 }
 
 function tuckedRacks(scene: Scene): ReadonlySet<string> {

@@ -8,8 +8,8 @@ import { clip, gapBetween, spanAlong } from './polygon.js';
 
 /** A walkway that turns back round the end of what it runs along. */
 export interface Turn {
-  /** How wide that is, from the lane before the turn to the lane after it. */
-  readonly width: Millimetres;
+  /** How wide that is, from the lane before the turn to the lane after it; absent where the sides touch, and no lane is left. */
+  readonly width?: Millimetres;
   readonly before: Millimetres;
   /** The roomier of the two ends. */
   readonly end?: Lane;
@@ -34,7 +34,7 @@ export function turnOf(scene: Scene, walkway: Walkway): Turn | { readonly unplac
   const isSecond = walkway.between![0].kind === 'landmark' && walkway.between![0].name !== 'booth';
   const element = isSecond ? sides.second : sides.first;
   const { across, clear } = measured;
-  if (!across) return { width: 0, before: clear, openEnd: false };
+  if (!across || across.distance < CLOSED) return { before: clear, openEnd: false };
   const sign = (isSecond ? -1 : 1) / across.distance;
   const toward = { x: (across.to.x - across.from.x) * sign, y: (across.to.y - across.from.y) * sign };
   const along = { x: -toward.y, y: toward.x };
@@ -49,6 +49,8 @@ export function turnOf(scene: Scene, walkway: Walkway): Turn | { readonly unplac
     openEnd: known.length < ends.length,
   };
 }
+
+const CLOSED: Millimetres = 1e-3;
 
 function withLane<K extends 'end' | 'after'>(key: K, lane: Lane | undefined): Partial<Record<K, Lane>> {
   return lane ? ({ [key]: lane } as Record<K, Lane>) : {};

@@ -117,9 +117,11 @@ function ofSteps(
   return {
     subject: { kind: 'platform', name },
     verdict,
-    measured: tightest.measured,
-    limit: tightest.limit,
-    margin: tightest.margin,
+    ...(right === (verdict === 'pass') && {
+      measured: tightest.measured,
+      limit: tightest.limit,
+      margin: tightest.margin,
+    }),
     message:
       verdict === 'pass'
         ? `${risers.value === 1 ? 'The step' : `The ${risers.value} steps`} up to ${name}: risers of ${scene.length(riser)}${tread ? `, treads of ${scene.length(tread.value)}` : ''}, with a handrail.`

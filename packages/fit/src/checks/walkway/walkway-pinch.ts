@@ -153,6 +153,7 @@ function planned(scene: Scene, walkway: Walkway): Point[] {
   const measured = clearWidth(scene, walkway);
   if (!measured || 'unplaced' in measured || !measured.across) return [];
   const { from, to, distance } = measured.across;
+  if (distance === 0) return [];
   const along = { x: (from.y - to.y) / distance, y: (to.x - from.x) / distance };
   return narrowings(scene, walkway).map(({ what, outline, left }) => {
     const [start, end] = spanAlong(outline, along);

@@ -125,6 +125,12 @@ describe('walkway-turn: 42, 48 and 42 in, or 60 in at the turn, round something 
     expect(turn({ booth: { placements: [] } })).toMatchObject({ verdict: 'unknown', missing: { property: 'place' } });
   });
 
+  it('a counter against the back wall leaves no way before the turn', () => {
+    const finding = turn({ before: 0, end: 50 });
+    expect(finding).toMatchObject({ verdict: 'fail', measured: 0 });
+    expect(finding.message).toContain('0 in wide before the turn');
+  });
+
   it('asks nothing of a walkway that does not turn', () => {
     expect(findingsOf(plan({ walkway: { turns: false } }), 'walkway-turn')).toEqual([]);
   });

@@ -64,7 +64,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     related: held.related,
     assumptions: held.assumptions,
   };
-  if (turn.width >= narrower.value - TOLERANCE) {
+  if (turn.width !== undefined && turn.width >= narrower.value - TOLERANCE) {
     return {
       ...common,
       verdict: 'pass',
@@ -98,7 +98,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     margin: decides.margin,
     message: good
       ? `${walkway.name} has room to turn round the booth’s end: ${widths(scene, parts)}.`
-      : `${walkway.name} is ${scene.length(decides.clear)} wide ${decides.name}${by}; a wheelchair that turns back round something ${scene.length(turn.width)} wide needs ${scene.length(decides.limit)} there. Widen it by ${scene.length(-decides.margin)}, or make it ${scene.length(wideEnd.value)} at the turn.`,
+      : `${walkway.name} is ${scene.length(decides.clear)} wide ${decides.name}${by}; a wheelchair that turns back round ${turn.width === undefined ? 'it' : `something ${scene.length(turn.width)} wide`} needs ${scene.length(decides.limit)} there. Widen it by ${scene.length(-decides.margin)}, or make it ${scene.length(wideEnd.value)} at the turn.`,
     terms: widths(scene, parts),
   };
 }
