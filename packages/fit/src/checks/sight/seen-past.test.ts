@@ -66,7 +66,7 @@ describe('seen-past: C over the eye of the person in front', () => {
     const { stage: _, ...room } = booth.room!;
     expect(findingOf({ ...booth, room }, 'seen-past')).toMatchObject({
       verdict: 'unknown',
-      missing: { property: 'edge' },
+      missing: { property: 'stage', of: 'room' },
     });
   });
 });

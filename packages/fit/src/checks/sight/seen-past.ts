@@ -73,7 +73,12 @@ place Left at 20ft, 4ft
     const { stage } = room;
     if (!stage?.edge)
       return watchers.map((one) =>
-        unknown(one, missing('edge', 'stage', 'stage { edge 55ft  height 36in }', stage?.origin)),
+        unknown(
+          one,
+          stage
+            ? missing('edge', 'stage', 'edge 55ft', stage.origin)
+            : missing('stage', 'room', 'stage { edge 55ft  height 36in }', room.origin),
+        ),
       );
     if (!stage.height)
       return watchers.map((one) => unknown(one, missing('height', 'stage', 'height 36in', stage.origin)));
