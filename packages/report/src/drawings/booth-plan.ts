@@ -1,6 +1,6 @@
 import type { Assessment, PlaceSketch } from '@boothwright/fit';
 import { listOf } from '@boothwright/fit';
-import { unitsOf, type Units } from '../words.js';
+import type { Units } from '../words.js';
 import type { Board } from './board.js';
 import { drawDimension, drawScaleBar, spotsAlong } from './dimension.js';
 import type { Drawing, Fact, Point } from './drawing.js';
@@ -11,6 +11,7 @@ import { boothExtent, planBoard } from './plan-view.js';
 import { bearingWords, clearWords, nameLabel, walkwayLabel } from './plan-words.js';
 import { area, line } from './shapes.js';
 import { shortened } from './text-width.js';
+import { drawingUnits } from './units.js';
 import { troubleWith, verdictOn } from './verdicts.js';
 
 /** What a screen's place on the plan decides. */
@@ -23,7 +24,7 @@ export function boothPlan(assessment: Assessment, width: number): Drawing | unde
   if (!extent) return undefined;
   const edges = { top: 44, sides: 16, bottom: 40 };
   const board = planBoard(extent, edges, { width, height: Math.max(520, width * 0.85), scale: 4 });
-  const units = unitsOf(assessment.booth.show);
+  const units = drawingUnits(assessment.booth.show);
   const { places } = assessment.sketch.plan;
 
   drawScaleBar(board, assessment.booth.show, { x: 12, y: board.sheet.height - 11 }, width / 5);

@@ -102,3 +102,11 @@ export function extentOf(points: readonly Point[]): Extent | undefined {
 export function grown({ left, right, bottom, top }: Extent, by: number): Extent {
   return { left: left - by, right: right + by, bottom: bottom - by, top: top + by };
 }
+
+/** The two ends of a straight line. */
+export function stroke(x1: number, y1: number, x2: number, y2: number): Point[] {
+  return [
+    { x: x1, y: y1 },
+    { x: x2, y: y2 },
+  ];
+}

@@ -12,6 +12,7 @@ const FINGERTIPS = 11;
 const KNEE = 60;
 const ANKLE = 36;
 const FOOT = 27;
+const TOES = 20;
 const HEAD = { ahead: 92, up: 113 };
 const JOINT = 13;
 
@@ -26,8 +27,11 @@ export function personShapes(body: BodySketch): readonly Shape[] {
   const neck = point(body.neck);
   const knee = point(body.knee);
   const ankle = point(body.ankle);
+  const heel = raised({ x: body.heel.x + FOOT, z: body.heel.z }, FOOT);
+  const toe = raised({ x: body.toe.x - TOES, z: body.toe.z }, TOES);
   const girth = Math.min(body.trunk, 300) / 2;
   const whole = [
+    [ankle, heel, toe],
     limb(lowered(body.neck, 20), between(neck, { x: head.x + 12, y: head.y - 40 }, 0.9), NECK, NECK * 0.9),
     ellipse(head, HEAD.ahead, HEAD.up),
     nose,
@@ -35,14 +39,9 @@ export function personShapes(body: BodySketch): readonly Shape[] {
     limb(between(hip, neck, 0.8), lowered(body.neck, 40), girth * 0.86, girth * 0.5),
     limb(hip, knee, body.thigh / 2, KNEE),
     limb(knee, ankle, KNEE, ANKLE),
-    limb(ankle, raised({ x: body.heel.x + FOOT, z: body.heel.z }, FOOT), ANKLE, FOOT),
-    limb(
-      raised({ x: body.heel.x + FOOT, z: body.heel.z }, FOOT),
-      raised({ x: body.toe.x - 20, z: body.toe.z }, 20),
-      FOOT,
-      20,
-    ),
-    limb(ankle, raised({ x: body.toe.x - 45, z: body.toe.z }, 24), ANKLE, 24),
+    limb(ankle, heel, ANKLE, FOOT),
+    limb(heel, toe, FOOT, TOES),
+    limb(ankle, { x: toe.x - 25, y: toe.y + 4 }, ANKLE, TOES + 4),
   ];
   const arm = [
     limb(shoulder, elbow, UPPER_ARM, ELBOW),
@@ -57,15 +56,16 @@ export function personShapes(body: BodySketch): readonly Shape[] {
   ];
 }
 
+/** Every outline runs anticlockwise: two that overlap are filled as one. */
 function headOf({ crown, eye }: BodySketch) {
   const head = { x: crown.x, y: crown.z - HEAD.up };
   const front = eye.x + 9;
   return {
     head,
     nose: [
-      { x: front - 12, y: eye.z - 6 },
-      { x: front + 16, y: eye.z - 44 },
       { x: front - 14, y: eye.z - 56 },
+      { x: front + 16, y: eye.z - 44 },
+      { x: front - 12, y: eye.z - 6 },
     ],
   };
 }

@@ -61,7 +61,7 @@ function contains({ left, right, bottom, top }: Extent, { x, y }: Point): boolea
   return x >= left && x <= right && y >= bottom && y <= top;
 }
 
-/** The room with its doors as far as it is known, or all that has a place. */
+/** The room with its doors, or stage, rows and pieces where its size is not known; nothing if the pieces stand alone. */
 export function roomExtent({ layout, sketch }: Assessment): Extent | undefined {
   const { stage, rows, doors } = sketch!.plan;
   const leaves = doors.flatMap(({ opening, leaf }) => [...opening, leaf]);
@@ -72,6 +72,7 @@ export function roomExtent({ layout, sketch }: Assessment): Extent | undefined {
     ];
     return extentOf([...corners, ...leaves]);
   }
+  if (!stage && rows.length === 0) return undefined;
   const pieces = layout.pieces.flatMap(({ outline }) => outline);
   const all = extentOf([...pieces, ...(stage?.outline ?? []), ...rows.flat(), ...leaves]);
   return all && grown(all, MARGIN);

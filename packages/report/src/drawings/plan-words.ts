@@ -3,7 +3,7 @@ import { formatAngle, type PlanScreen } from '@boothwright/fit';
 import type { Units } from '../words.js';
 import type { Label } from './labels.js';
 import { shortened } from './text-width.js';
-import { troubleWith, verdictOn, type About } from './verdicts.js';
+import { judgedOn, verdictOn, type About } from './verdicts.js';
 
 /** Names that are wider are cut in the drawing; the list of figures has them whole. */
 const NAME_WIDTH = 150;
@@ -16,8 +16,10 @@ export function nameLabel(
   about: About,
   looks: Pick<Label, 'strong' | 'soft'> = {},
 ): Label {
-  const mark = troubleWith(assessment, about);
-  return { lines: [shortened(name, NAME_WIDTH, looks.strong)], ...looks, ...(mark && { mark }) };
+  const judged = judgedOn(assessment, about);
+  const accepted = judged?.accepted ? ' (accepted)' : '';
+  const mark = judged && judged.verdict !== 'pass' ? judged.verdict : undefined;
+  return { lines: [shortened(name, NAME_WIDTH, looks.strong) + accepted], ...looks, ...(mark && { mark }) };
 }
 
 export function bearingWords({ bearing }: PlanScreen): string {

@@ -60,7 +60,13 @@ function betweenRows(board: Board, rows: readonly (readonly [Point, Point])[]): 
     const place = board.onPaper(between(between(p, q, along), between(r, s, along), 0.5));
     return { ...place, anchor: 'middle', hang: 'middle', cost: rows.length > 1 ? 0 : 60 };
   });
-  return [...strip, ...spotsAlong(board.onPaper(p), board.onPaper(q))];
+  const [last] = rows.slice(-1);
+  const beyond = board.onPaper(between(...last!, 0.5));
+  return [
+    ...strip,
+    { x: beyond.x, y: beyond.y - 4, anchor: 'middle', hang: 'above', cost: 6 },
+    ...spotsAlong(board.onPaper(p), board.onPaper(q)),
+  ];
 }
 
 function labelNamed(board: Board, assessment: Assessment): void {

@@ -1,5 +1,5 @@
 import type { Assessment } from '@boothwright/fit';
-import { unitsOf, type Units } from '../words.js';
+import type { Units } from '../words.js';
 import type { Board } from './board.js';
 import { drawDimension, drawScaleBar } from './dimension.js';
 import type { Drawing, Fact } from './drawing.js';
@@ -9,6 +9,7 @@ import { planBoard, roomExtent } from './plan-view.js';
 import { labelRoom } from './room-labels.js';
 import { area, disc, line } from './shapes.js';
 import { worstSights } from './side-words.js';
+import { drawingUnits } from './units.js';
 import { troubleWith } from './verdicts.js';
 
 /** From a wall to the dimension line beside it, in units of the paper. */
@@ -16,12 +17,12 @@ const ABOVE = 16;
 const BESIDE = 30;
 const DOT = 2.6;
 
-/** The whole room from above; nothing if the file says neither how large it is nor where anything stands. */
+/** The whole room from above; nothing if the file says nothing of it. */
 export function roomPlan(assessment: Assessment, width: number): Drawing | undefined {
   const extent = assessment.sketch && roomExtent(assessment);
   if (!extent) return undefined;
   const board = planBoard(extent, { top: 42, sides: 60, bottom: 50 }, { width, height: width * 1.5, scale: 8 });
-  const units = unitsOf(assessment.booth.show);
+  const units = drawingUnits(assessment.booth.show);
 
   drawScaleBar(board, assessment.booth.show, { x: 12, y: board.sheet.height - 11 }, width / 4);
   drawHall(board, assessment);

@@ -1,6 +1,6 @@
 import type { DeskProfile, SeatProfile, SideScreen, SideSketch } from '@boothwright/fit';
 import type { Look, Shape } from './drawing.js';
-import { rectangle } from './geometry.js';
+import { rectangle, stroke } from './geometry.js';
 import { area, line } from './shapes.js';
 
 /** How thick things are drawn of which the file gives no thickness, millimetres. */
@@ -22,41 +22,13 @@ export function deskShapes(desk: DeskProfile): readonly Shape[] {
   const under = height - top;
   const ends = range.max > range.min ? [range.min, range.max] : [];
   return [
-    ...ends.map((end) =>
-      line(
-        [
-          { x: 0, y: end },
-          { x: depth, y: end },
-        ],
-        'hair',
-        'dashed',
-      ),
-    ),
+    ...ends.map((end) => line(stroke(0, end, depth, end), 'hair', 'dashed')),
     ...(legs && legs.to > legs.from
       ? [legs.from, legs.to - legs.thickness].map((x) =>
           area(rectangle(x, 0, x + legs.thickness, under), 'thin', 'soft'),
         )
-      : [
-          line(
-            [
-              { x: depth - 40, y: 0 },
-              { x: depth - 40, y: under },
-            ],
-            'thin',
-            'soft',
-          ),
-        ]),
-    ...(front
-      ? [
-          line(
-            [
-              { x: 10, y: under },
-              { x: 10, y: front.toeHeight },
-            ],
-            'medium',
-          ),
-        ]
-      : []),
+      : [line(stroke(depth - 40, 0, depth - 40, under), 'thin', 'soft')]),
+    ...(front ? [line(stroke(10, under, 10, front.toeHeight), 'medium')] : []),
     ...hanging.map(({ from, to, drop }) => area(rectangle(from, under - drop, to, under), 'thin', 'fill-wash')),
     area(rectangle(0, under, depth, height), 'medium', 'fill-wash'),
   ];
@@ -75,48 +47,14 @@ export function seatShapes(seat: SeatProfile): readonly Shape[] {
   const ends = range.max > range.min ? [range.min, range.max] : [];
   const dash: Look[] = pan.depthIsSaid ? [] : ['dashed'];
   return [
-    ...ends.map((end) =>
-      line(
-        [
-          { x: pan.from - 40, y: end },
-          { x: pan.to, y: end },
-        ],
-        'hair',
-        'dashed',
-      ),
-    ),
+    ...ends.map((end) => line(stroke(pan.from - 40, end, pan.to, end), 'hair', 'dashed')),
     area(rectangle(axis - POLE / 2, 20, axis + POLE / 2, height - SEAT), 'thin', 'fill-paper'),
-    line(
-      [
-        { x: axis - base / 2, y: FOOT_OF_POLE },
-        { x: axis + base / 2, y: FOOT_OF_POLE },
-      ],
-      'thick',
-    ),
+    line(stroke(axis - base / 2, FOOT_OF_POLE, axis + base / 2, FOOT_OF_POLE), 'thick'),
     ...(seat.kind === 'chair'
-      ? [
-          line(
-            [
-              { x: pan.from, y: height - SEAT },
-              { x: pan.from - 40, y: height + 380 },
-            ],
-            'thick',
-            'soft',
-          ),
-        ]
+      ? [line(stroke(pan.from, height - SEAT, pan.from - 40, height + 380), 'thick', 'soft')]
       : []),
     area(rectangle(pan.from, height - SEAT, pan.to, height), 'medium', 'fill-wash', ...dash),
-    ...(ring === undefined
-      ? []
-      : [
-          line(
-            [
-              { x: axis - 190, y: ring - RING / 2 },
-              { x: axis + 190, y: ring - RING / 2 },
-            ],
-            'thin',
-          ),
-        ]),
+    ...(ring === undefined ? [] : [line(stroke(axis - 190, ring - RING / 2, axis + 190, ring - RING / 2), 'thin')]),
   ];
 }
 

@@ -1,15 +1,16 @@
 import type { Assessment, SideSketch, Spread } from '@boothwright/fit';
-import { postureWord, unitsOf, type Units } from '../words.js';
+import { postureWord, type Units } from '../words.js';
 import { Board } from './board.js';
 import { drawScaleBar } from './dimension.js';
 import { LINE_HEIGHT, type Drawing, type Fact } from './drawing.js';
-import { arc, rectangle, type Extent } from './geometry.js';
+import { arc, rectangle, type Extent, stroke } from './geometry.js';
 import { labelSize, spread, type Label } from './labels.js';
 import { personShapes, point } from './person.js';
 import { area, disc, line } from './shapes.js';
 import { controlShapes, deskDepth, deskShapes, ringShapes, screenShapes, seatShapes } from './side-furniture.js';
 import { notesOf, sightOf, type Note } from './side-words.js';
 import { shortened, wrapped } from './text-width.js';
+import { drawingUnits } from './units.js';
 
 const WIDTH = 400;
 const MARGIN = 4;
@@ -28,7 +29,7 @@ const BARB = 45;
 
 /** One person at one workstation in one posture. */
 export function sideView(assessment: Assessment, side: SideSketch): Drawing {
-  const units = unitsOf(assessment.booth.show);
+  const units = drawingUnits(assessment.booth.show);
   const extent = extentOf(side);
   const rise = sightOf(assessment, side)?.rise;
   const notes = notesOf(assessment, side, units, extent.right);
@@ -90,15 +91,7 @@ function boardFor(extent: Extent, levels: readonly Label[], notes: readonly Labe
 }
 
 function drawGround(board: Board, { left, right }: Extent): void {
-  board.add('floor', undefined, [
-    line(
-      [
-        { x: left, y: 0 },
-        { x: right, y: 0 },
-      ],
-      'thick',
-    ),
-  ]);
+  board.add('floor', undefined, [line(stroke(left, 0, right, 0), 'thick')]);
 }
 
 function drawFurniture(board: Board, side: SideSketch): void {

@@ -7,7 +7,7 @@ import {
   type Verdict,
 } from '@boothwright/fit';
 import type { Units } from '../words.js';
-import { verdictOn } from './verdicts.js';
+import { judgedOn, type About } from './verdicts.js';
 
 /** What is written beside a place in the side view. */
 export interface Note {
@@ -24,72 +24,72 @@ export interface Note {
 const STRAIGHT_AHEAD = 3;
 const TOLERANCE = 1;
 
-/** What the view tells of one person, from the eye down. */
+/** What the view tells of one person, from the eye down; what the file accepts is said to be accepted. */
 export function notesOf(assessment: Assessment, side: SideSketch, units: Units, skyline: number): readonly Note[] {
-  const { workstation, who, posture } = side;
-  const about = { kind: 'workstation', subject: workstation, who, posture } as const;
+  const note = (part: Omit<Note, 'verdict'>, about: About): Note => {
+    const judged = judgedOn(assessment, about);
+    if (!judged) return part;
+    const lines = judged.accepted ? [...part.lines, 'accepted'] : part.lines;
+    return { ...part, lines, verdict: judged.verdict };
+  };
+  const { workstation: subject, who, posture } = side;
+  const here = (checks: readonly string[]): About => ({ kind: 'workstation', subject, who, posture, checks });
   const seen = sightOf(assessment, side);
-  const { thighRoom, body } = side;
+  const feet = here(['feet-supported', 'seat-not-low']);
   return [
-    ...(seen
-      ? [
-          {
-            kind: 'stage',
-            title: 'Stage',
-            lines: stageLines(seen, units),
-            verdict: verdictOn(assessment, { ...about, checks: ['see-over'] }),
-            at: { x: skyline, z: body.eye.z + (skyline - body.eye.x) * Math.tan((seen.rise * Math.PI) / 180) },
-          },
-        ]
-      : []),
-    ...side.screens.map((screen) => ({
-      kind: 'screen',
-      name: screen.name,
-      title: screen.name,
-      lines: screenLines(screen, units),
-      verdict: verdictOn(assessment, { kind: 'monitor', subject: screen.name, who, posture }),
-      at: screen.centre,
-    })),
-    {
-      kind: 'elbow',
-      title: 'Work',
-      lines: [workLine(side.workAboveElbow, units)],
-      verdict: verdictOn(assessment, { ...about, checks: ['seated-elbow', 'standing-work'] }),
-      at: { x: body.hand.x, z: side.desk.work },
-    },
-    ...(thighRoom
-      ? [
-          {
-            kind: 'thigh-room',
-            title: 'Thigh room',
-            lines: [
-              thighRoom.room < -TOLERANCE ? `${units.length(-thighRoom.room)} short` : units.length(thighRoom.room),
-            ],
-            verdict: verdictOn(assessment, { ...about, checks: ['thigh-room'] }),
-            at: { x: thighRoom.x, z: (thighRoom.thigh + thighRoom.underside) / 2 },
-          },
-        ]
-      : []),
-    ...(posture === 'sit'
-      ? [
-          {
-            kind: 'feet',
-            title: 'Feet',
-            lines: [feetLine(side, units)],
-            verdict: verdictOn(assessment, { ...about, checks: ['feet-supported', 'seat-not-low'] }),
-            at: { x: body.toe.x, z: body.toe.z },
-          },
-        ]
-      : []),
-    ...side.skirts.map(({ name, x, hem }) => ({
-      kind: 'skirt',
-      name,
-      title: `Skirt ${name}`,
-      lines: [hem < -TOLERANCE ? `drags ${units.length(-hem)}` : `${units.length(hem)} off the floor`],
-      verdict: verdictOn(assessment, { kind: 'skirt', subject: name, checks: ['skirt-drop'] }),
-      at: { x, z: Math.max(0, hem / 2) },
-    })),
+    ...(seen ? [note(stageNote(seen, side, units, skyline), here(['see-over']))] : []),
+    ...side.screens.map((screen) =>
+      note(screenNote(screen, units), { kind: 'monitor', subject: screen.name, who, posture }),
+    ),
+    note(workNote(side, units), here(['seated-elbow', 'standing-work'])),
+    ...thighNotes(side, units).map((part) => note(part, here(['thigh-room']))),
+    ...(posture === 'sit' ? [note(feetNote(side, units), feet)] : []),
+    ...side.skirts.map((skirt) =>
+      note(skirtNote(skirt, units), { kind: 'skirt', subject: skirt.name, checks: ['skirt-drop'] }),
+    ),
   ];
+}
+
+type Told = Omit<Note, 'verdict'>;
+
+function stageNote(seen: StageSight, { body }: SideSketch, units: Units, skyline: number): Told {
+  const rise = (skyline - body.eye.x) * Math.tan((seen.rise * Math.PI) / 180);
+  return { kind: 'stage', title: 'Stage', lines: stageLines(seen, units), at: { x: skyline, z: body.eye.z + rise } };
+}
+
+function screenNote(screen: SideScreen, units: Units): Told {
+  return {
+    kind: 'screen',
+    name: screen.name,
+    title: screen.name,
+    lines: screenLines(screen, units),
+    at: screen.centre,
+  };
+}
+
+function workNote({ body, desk, workAboveElbow }: SideSketch, units: Units): Told {
+  return {
+    kind: 'work',
+    title: 'Work',
+    lines: [workLine(workAboveElbow, units)],
+    at: { x: body.hand.x, z: desk.work },
+  };
+}
+
+function thighNotes({ thighRoom }: SideSketch, { length }: Units): readonly Told[] {
+  if (!thighRoom) return [];
+  const { x, thigh, underside, room } = thighRoom;
+  const line = room < -TOLERANCE ? `${length(-room)} short` : length(room);
+  return [{ kind: 'thigh-room', title: 'Thigh room', lines: [line], at: { x, z: (thigh + underside) / 2 } }];
+}
+
+function feetNote(side: SideSketch, units: Units): Told {
+  return { kind: 'feet', title: 'Feet', lines: [feetLine(side, units)], at: side.body.toe };
+}
+
+function skirtNote({ name, x, hem }: SideSketch['skirts'][number], { length }: Units): Told {
+  const line = hem < -TOLERANCE ? `drags ${length(-hem)}` : `${length(hem)} off the floor`;
+  return { kind: 'skirt', name, title: `Skirt ${name}`, lines: [line], at: { x, z: Math.max(0, hem / 2) } };
 }
 
 /** What this person sees of the stage. */

@@ -10,8 +10,14 @@ export interface About {
   readonly posture?: Posture;
 }
 
-/** The verdict that matters most of what was found about something; nothing if nothing was. An accepted finding counts as passed. */
-export function verdictOn({ findings }: Assessment, about: About): Verdict | undefined {
+/** What was found about something: the verdict that matters most, and whether the file accepts it. */
+export interface Judged {
+  readonly verdict: Verdict;
+  readonly accepted: boolean;
+}
+
+/** What is open comes before what is accepted; nothing if nothing was found. */
+export function judgedOn({ findings }: Assessment, about: About): Judged | undefined {
   const found = findings.filter(
     (finding) =>
       (!about.checks || about.checks.includes(finding.check)) &&
@@ -21,11 +27,18 @@ export function verdictOn({ findings }: Assessment, about: About): Verdict | und
       (!about.posture || finding.posture === about.posture),
   );
   if (found.length === 0) return undefined;
-  return worst(found.map(({ verdict, accepted }) => (accepted === undefined ? verdict : 'pass')));
+  const open = worst(found.filter(({ accepted }) => accepted === undefined).map(({ verdict }) => verdict));
+  if (open !== 'pass') return { verdict: open, accepted: false };
+  const verdict = worst(found.map((finding) => finding.verdict));
+  return { verdict, accepted: verdict !== 'pass' };
 }
 
-/** The same, but only where something is not as it should be. */
+export function verdictOn(assessment: Assessment, about: About): Verdict | undefined {
+  return judgedOn(assessment, about)?.verdict;
+}
+
+/** The same, but only where something is not as it should be and nobody accepts it. */
 export function troubleWith(assessment: Assessment, about: About): Verdict | undefined {
-  const verdict = verdictOn(assessment, about);
-  return verdict === 'pass' ? undefined : verdict;
+  const judged = judgedOn(assessment, about);
+  return judged && !judged.accepted && judged.verdict !== 'pass' ? judged.verdict : undefined;
 }
