@@ -13,6 +13,7 @@ import { Assessments } from './assessments.js';
 import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './generated/module.js';
 import { BoothCodeActionProvider } from './lsp/code-actions.js';
 import { BoothCompletionProvider } from './lsp/completion.js';
+import { BoothFormatter } from './lsp/formatter.js';
 import { BoothHoverProvider } from './lsp/hover.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
 import { BoothReferencesProvider, BoothRenameProvider } from './lsp/names.js';
@@ -72,6 +73,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       CompletionProvider: (services) => new BoothCompletionProvider(services),
       HoverProvider: (services) => new BoothHoverProvider(services),
       CodeActionProvider: (services) => new BoothCodeActionProvider(services),
+      Formatter: (services) => new BoothFormatter(services),
       DocumentLinkProvider: () => new BoothDocumentLinkProvider(),
       RenameProvider: (services) => new BoothRenameProvider(services),
       ReferencesProvider: (services) => new BoothReferencesProvider(services),

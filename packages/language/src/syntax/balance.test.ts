@@ -38,6 +38,13 @@ describe('a brace that is missing costs no other block', { timeout: 30_000 }, ()
   });
 });
 
+test('a text whose braces are right is read whatever its indentation', () => {
+  const flat = tour.replace(/^[ ]+/gm, '');
+  expect(flat).not.toBe(tour);
+  expect(parse(flat).lexerErrors).toEqual([]);
+  expect(blocksOf(flat)).toEqual(blocksOf(tour));
+});
+
 test('a half-typed property leaves one message, and everything else as it was', { timeout: 30_000 }, async () => {
   const lines = tour.split('\n');
   const inside = lines.flatMap((line, index) => (line.startsWith('  ') ? [index] : []));

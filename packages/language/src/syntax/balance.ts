@@ -36,11 +36,15 @@ class Balancer {
   private readonly output: Token[] = [];
   private readonly faults: Fault[] = [];
   private readonly open: Opened[] = [];
+  private readonly hasAllBraces: boolean;
 
   constructor(
     private readonly input: readonly Token[],
     private readonly types: LexerTypes,
-  ) {}
+  ) {
+    const count = (brace: string) => input.filter(({ tokenType }) => tokenType.name === brace).length;
+    this.hasAllBraces = count('{') === count('}');
+  }
 
   run(): { tokens: Token[]; faults: Fault[] } {
     for (let index = 0; index < this.input.length; index++) {
@@ -144,7 +148,9 @@ class Balancer {
     return isScreen ? 1 : 0;
   }
 
+  /** Indentation tells where a block ends only in a text whose braces do not. */
   private isOutdented(index: number): boolean {
+    if (this.hasAllBraces) return false;
     const token = this.input[index]!;
     const owner = this.open[0]!.head[0]!;
     const isFirstOnLine = this.input[index - 1]?.endLine !== token.startLine;
