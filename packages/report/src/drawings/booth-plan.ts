@@ -17,6 +17,8 @@ import { troubleWith, verdictOn } from './verdicts.js';
 /** What a screen's place on the plan decides. */
 const SCREEN_PLACE = ['screen-turn', 'screens-fit-desk'];
 const NAME_WIDTH = 150;
+/** Of the people of one place. */
+const MOST_NAMES = 3;
 
 /** The booth from above, with the people at their places and the ways around it; nothing if no desk has a place. */
 export function boothPlan(assessment: Assessment, width: number): Drawing | undefined {
@@ -206,7 +208,9 @@ function isOnPaper(board: Board, point: Point): boolean {
 function labelPlace(board: Board, assessment: Assessment, place: PlaceSketch): void {
   const { workstation, people, screens, controls } = place;
   const mark = troubleWith(assessment, { kind: 'workstation', subject: workstation });
-  const names = people.map((name) => shortened(name, NAME_WIDTH));
+  const few = people.length > MOST_NAMES ? people.slice(0, MOST_NAMES - 1) : people;
+  const rest = people.length > few.length ? [`and ${people.length - few.length} more`] : [];
+  const names = [...few.map((name) => shortened(name, NAME_WIDTH)), ...rest];
   const label: Label = {
     lines: [shortened(workstation, NAME_WIDTH, true), ...names],
     strong: true,

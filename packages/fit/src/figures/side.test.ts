@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../assess/assess.js';
+import type { Assessment } from '../assessment.js';
+import type { Booth, Monitor, ScreenUse } from '../booth.js';
+import {
+  aBooth,
+  aCrowd,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  given,
+  nowhere,
+  ringAt,
+  ringBelow,
+} from '../testing/booths.js';
+import { wholeBody } from '../testing/findings.js';
+import { aMonitor, aScreen } from '../testing/screens.js';
+import type { SideSketch } from './figures.js';
+
+const body = wholeBody({
+  stature: 1650,
+  sittingHeight: 870,
+  sittingEyeHeight: 760,
+  sittingElbowHeight: 230,
+  thighClearance: 160,
+  poplitealHeight: 400,
+  sittingKneeHeight: 520,
+  standingShoulderHeight: 1350,
+  standingElbowHeight: 1030,
+  standingEyeHeight: 1540,
+});
+const noor = aMeasuredOperator('Noor', body);
+
+function sitting(parts: Partial<Booth> = {}): Assessment {
+  return assess(
+    aBooth({
+      operators: [noor],
+      desks: [aDesk('Left', 760)],
+      seats: [aSeat('Tall', 520)],
+      workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])],
+      ...parts,
+    }),
+  );
+}
+
+const sideOf = (assessment: Assessment): SideSketch => assessment.sketch!.sides[0]!;
+const measured = ({ findings }: Assessment, check: string) => findings.find((one) => one.check === check)!.measured;
+
+describe('someone who sits', () => {
+  const { body: joints, eye, elbow } = sideOf(sitting());
+
+  it('has every height of the body above the seat, the slump taken off eye and shoulder', () => {
+    expect(joints.eye).toEqual({ x: 0, z: 520 + 760 - 40 });
+    expect(joints.crown.z).toBe(520 + 870 - 40);
+    expect(joints.shoulder).toEqual({ x: 0, z: 520 + 870 - (1650 - 1350) - 40 });
+    expect(joints.elbow.z).toBe(520 + 230);
+    expect(eye).toEqual({ height: 1240, low: 1240, high: 1240 });
+    expect(elbow).toEqual({ height: 750, low: 750, high: 750 });
+  });
+
+  it('keeps the length of upper arm and forearm', () => {
+    const { shoulder, elbow: joint, hand } = joints;
+    const upperArm = 870 - (1650 - 1350) - 230;
+    expect(Math.hypot(joint.x - shoulder.x, joint.z - shoulder.z)).toBeCloseTo(upperArm, 6);
+    expect(Math.hypot(hand.x - joint.x, hand.z - joint.z)).toBeCloseTo(body.forearmHandLength, 6);
+    expect(hand.z).toBe(760);
+  });
+
+  it.each([
+    ['on the floor, too low', {}, 520, 520 - 425, 95],
+    ['on a ring in reach', ringBelow(400), 520, 120, 0],
+    ['on a ring too far below', ringBelow(450), 520, 95, 25],
+    ['on a ring that pushes the knees up', ringAt(150), 520, 150, 0],
+  ] as const)('has the feet %s', (_, ring, seat, sole, hang) => {
+    const { body: low } = sideOf(sitting({ seats: [aSeat('Tall', seat, ring)] }));
+    expect(low.toe.z).toBeCloseTo(sole, 6);
+    expect(low.feetHang).toBeCloseTo(hang, 6);
+    expect(low.toe.x - low.heel.x).toBeCloseTo(body.footLength, 6);
+  });
+
+  it('leans where the workstation says', () => {
+    const station = aStation('Sound', 'Left', 'Tall', ['Noor'], { lean: given(150) });
+    expect(sideOf(sitting({ workstations: [station] })).body.eye.x).toBe(150);
+  });
+});
+
+describe('someone who stands', () => {
+  const {
+    body: joints,
+    eye,
+    seat,
+    thighRoom,
+  } = sideOf(sitting({ workstations: [aStation('Sound', 'Left', undefined, ['Noor'])] }));
+
+  it('has every height of the body above the floor, with shoes', () => {
+    expect(joints.eye).toEqual({ x: 0, z: 1565 });
+    expect(eye.height).toBe(1565);
+    expect(joints.elbow).toEqual({ x: 0, z: 1055 });
+    expect(joints.crown.z).toBe(1675);
+    expect(joints.shoulder.z).toBe(1375);
+    expect(joints.heel.z).toBe(0);
+  });
+
+  it('has neither seat nor thighs under the desk', () => {
+    expect(seat).toBeUndefined();
+    expect(thighRoom).toBeUndefined();
+  });
+});
+
+describe('what is drawn is what was judged', () => {
+  const monitor: Monitor = aMonitor('Cues');
+  const screen: ScreenUse = aScreen('Cues', 600, 'centre', 1100, { turn: given(30) });
+  const assessment = sitting({
+    operators: [anOperator('Noor', { stature: 1650 })],
+    desks: [
+      aDesk('Left', [700, 800], {
+        hanging: [{ kind: 'tray', origin: nowhere, drop: given(60), fromEdge: given(100), depth: given(200) }],
+      }),
+    ],
+    seats: [aSeat('Tall', [450, 600], { kind: 'chair', ...ringBelow(420) })],
+    monitors: [monitor],
+    workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'], { screens: [screen] })],
+  });
+  const side = sideOf(assessment);
+
+  it('the work against the elbow', () => {
+    expect(side.workAboveElbow).toBeCloseTo(measured(assessment, 'seated-elbow')!, 6);
+  });
+
+  it('the room above the thigh, under the tray', () => {
+    const { room, x, underside } = side.thighRoom!;
+    expect(room).toBeCloseTo(measured(assessment, 'thigh-room')!, 6);
+    expect(underside).toBeCloseTo(side.desk.height - 25 - 60, 6);
+    expect(x).toBe(200);
+  });
+
+  it('the distance to the screen, swung into the drawing', () => {
+    const [{ distance, centre, bearing, gaze }] = side.screens as [SideSketch['screens'][0]];
+    expect(distance).toBeCloseTo(measured(assessment, 'screen-distance')!, 6);
+    expect(Math.hypot(centre.x - side.body.eye.x, centre.z - side.body.eye.z)).toBeCloseTo(distance, 6);
+    expect(bearing).toBeCloseTo(30, 6);
+    expect((Math.atan2(centre.z - side.body.eye.z, centre.x) * 180) / Math.PI).toBeCloseTo(gaze, 6);
+  });
+
+  it('holds the average inside the spread', () => {
+    for (const { height, low, high } of [side.eye, side.elbow]) {
+      expect(low).toBeLessThanOrEqual(height + 1);
+      expect(high).toBeGreaterThanOrEqual(height - 1);
+    }
+  });
+});
+
+describe('spreads', () => {
+  it('widen with what is not known', () => {
+    const width = (booth: Partial<Booth>) => {
+      const { eye } = sideOf(sitting({ desks: [aDesk('Left', 1050)], ...booth }));
+      return eye.high - eye.low;
+    };
+    const standing = (who: string) => [aStation('Sound', 'Left', undefined, [who])];
+    const known = width({ workstations: standing('Noor') });
+    const stature = width({ operators: [anOperator('Noor', { stature: 1650 })], workstations: standing('Noor') });
+    const crowd = width({ crowds: [aCrowd('Rota', 0.5)], workstations: standing('Rota') });
+    expect(known).toBe(0);
+    expect(stature).toBeGreaterThan(5);
+    expect(crowd).toBeGreaterThan(4 * stature);
+  });
+});
+
+describe('a skirt', () => {
+  const skirt = (sides: readonly ('front' | 'ends')[]) =>
+    sideOf(
+      sitting({
+        skirts: [
+          {
+            name: 'Cloth',
+            origin: nowhere,
+            on: [{ name: 'Left', origin: nowhere }],
+            sides: given(sides),
+            drop: given(735),
+          },
+        ],
+      }),
+    ).skirts;
+
+  it('hangs on the far edge, its hem above the floor', () => {
+    expect(skirt(['front'])).toEqual([{ name: 'Cloth', x: 700, top: 760, hem: 25 }]);
+  });
+
+  it('is not seen from the side where it hangs on the ends alone', () => {
+    expect(skirt(['ends'])).toEqual([]);
+  });
+});
+
+describe('the sketch', () => {
+  it('is made once, when it is asked for', () => {
+    const assessment = sitting();
+    expect(assessment.sketch).toBe(assessment.sketch);
+    expect(structuredClone(assessment).sketch).toEqual(assessment.sketch);
+  });
+
+  it('leaves out whom it cannot place', () => {
+    const { height, ...desk } = aDesk('Left', 760);
+    expect(height).toBeDefined();
+    expect(sitting({ desks: [desk] }).sketch!.sides).toEqual([]);
+  });
+});
