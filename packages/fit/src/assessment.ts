@@ -117,6 +117,16 @@ export interface WalkwayFigures {
   readonly terms?: string;
 }
 
+/** A screen as it stands at a workstation, and how far it is from the eyes of the people there. */
+export interface ScreenFigures {
+  readonly workstation: string;
+  readonly monitor: string;
+  /** The monitor's name at the workstation. */
+  readonly origin: Origin;
+  /** From the average eye to the middle of the screen, millimetres; one for each person and posture whose heights are known. */
+  readonly distances: readonly { readonly who: string; readonly posture: Posture; readonly distance: number }[];
+}
+
 /** What a predicted or measured body dimension is. Millimetres, weight in kilograms. */
 export interface DimensionFigures {
   readonly dimension: string;
@@ -160,6 +170,8 @@ export interface Assessment {
   readonly findings: readonly Finding[];
   readonly workstations: readonly WorkstationFigures[];
   readonly walkways: readonly WalkwayFigures[];
+  /** Screens whose place is known; absent if there are none. */
+  readonly screens?: readonly ScreenFigures[];
   readonly operators: readonly OperatorFigures[];
   readonly layout: LayoutFigures;
   /** What drawings need. Computed when it is first read; absent from an assessment that nobody can draw. */

@@ -14,6 +14,7 @@ import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './gene
 import { BoothCodeActionProvider } from './lsp/code-actions.js';
 import { BoothCompletionProvider } from './lsp/completion.js';
 import { BoothFormatter } from './lsp/formatter.js';
+import { BoothInlayHintProvider } from './lsp/hints.js';
 import { BoothHoverProvider } from './lsp/hover.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
 import { BoothReferencesProvider, BoothRenameProvider } from './lsp/names.js';
@@ -26,6 +27,7 @@ import { BoothDocumentBuilder } from './workspace/builder.js';
 import { Imports } from './workspace/imports.js';
 import { BoothIndexManager } from './workspace/index-manager.js';
 import { BoothWorkspaceManager } from './workspace/manager.js';
+import { BoothConfigurationProvider } from './workspace/settings.js';
 
 /** What the language asks of the computation. */
 export interface Computation {
@@ -74,6 +76,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       HoverProvider: (services) => new BoothHoverProvider(services),
       CodeActionProvider: (services) => new BoothCodeActionProvider(services),
       Formatter: (services) => new BoothFormatter(services),
+      InlayHintProvider: (services) => new BoothInlayHintProvider(services),
       DocumentLinkProvider: () => new BoothDocumentLinkProvider(),
       RenameProvider: (services) => new BoothRenameProvider(services),
       ReferencesProvider: (services) => new BoothReferencesProvider(services),
@@ -86,6 +89,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
 const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
   lsp: { DocumentUpdateHandler: (services) => new BoothDocumentUpdateHandler(services) },
   workspace: {
+    ConfigurationProvider: (services) => new BoothConfigurationProvider(services),
     DocumentBuilder: (services) => new BoothDocumentBuilder(services),
     IndexManager: (services) => new BoothIndexManager(services),
     WorkspaceManager: (services) => new BoothWorkspaceManager(services),

@@ -1,4 +1,11 @@
-import type { Assessment, DimensionFigures, Finding, OperatorFigures, WalkwayFigures } from '../assessment.js';
+import type {
+  Assessment,
+  DimensionFigures,
+  Finding,
+  OperatorFigures,
+  ScreenFigures,
+  WalkwayFigures,
+} from '../assessment.js';
 import { type Body, meanOf, percentileOf, sdOf } from '../bodies/body.js';
 import { dimensionNames } from '../bodies/dimensions.js';
 import type { Acceptance, Booth } from '../booth.js';
@@ -7,6 +14,7 @@ import type { Check, FindingDraft } from '../checks/check.js';
 import type { SketchFigures } from '../figures/figures.js';
 import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
+import { distanceTo, eyesAt, linesOf, viewsAt } from '../scene/viewing.js';
 import { assessBodies } from './body-findings.js';
 
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
@@ -20,12 +28,14 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
     const drafts = [...(bodies.findings.get(check) ?? []), ...(check.find?.(scene) ?? [])];
     return drafts.map((draft) => finished(check, draft, booth.accepted));
   });
+  const screens = screensOf(scene);
   let sketch: SketchFigures | undefined;
   return {
     booth,
     findings,
     workstations: bodies.workstations,
     walkways: walkwaysOf(scene, findings),
+    ...(screens.length > 0 && { screens }),
     operators: booth.operators.map((operator) => operatorFigures(scene, operator.name)),
     layout: { ...scene.layout },
     get sketch() {
@@ -62,6 +72,21 @@ function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[
       ...(finding?.terms !== undefined && { terms: finding.terms }),
     };
   });
+}
+
+function screensOf(scene: Scene): ScreenFigures[] {
+  return scene.stations.flatMap((station) =>
+    viewsAt(station).views.map((view) => ({
+      workstation: station.name,
+      monitor: view.name,
+      origin: view.use.monitor.origin,
+      distances: eyesAt(scene, station).map(({ person, posture, eye, desk }) => ({
+        who: person.name,
+        posture,
+        distance: distanceTo(view, linesOf(view, desk).centre, eye),
+      })),
+    })),
+  );
 }
 
 function operatorFigures(scene: Scene, name: string): OperatorFigures {

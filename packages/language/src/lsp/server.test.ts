@@ -5,6 +5,7 @@ import {
   createProtocolConnection,
   type Diagnostic,
   type Hover,
+  type InlayHint,
   type InitializeResult,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
@@ -29,6 +30,9 @@ class Editor {
   readonly connection: ProtocolConnection;
   readonly files = memoryFiles({ 'furniture.booth': 'desk Long { width 60in  height 40in }' });
   private readonly published: PublishDiagnosticsParams[] = [];
+  /** How often the server said that hints are stale. */
+  refreshed = 0;
+  settings: unknown = null;
   private version = 0;
 
   constructor() {
@@ -47,6 +51,14 @@ class Editor {
     this.connection.onRequest(readDirectoryRequest, (): FileEntry[] =>
       [...this.files.files.keys()].map((file) => ({ uri: file, isFile: true, isDirectory: false })),
     );
+    this.connection.onRequest('workspace/configuration', ({ items }: { items: { section: string }[] }) =>
+      items.map(({ section }) => (section === 'boothwright' ? this.settings : null)),
+    );
+    this.connection.onRequest('workspace/inlayHint/refresh', () => {
+      this.refreshed++;
+      return null;
+    });
+    this.connection.onRequest('client/registerCapability', () => null);
     this.connection.listen();
   }
 
@@ -55,7 +67,7 @@ class Editor {
       processId: null,
       rootUri: null,
       workspaceFolders: null,
-      capabilities: {},
+      capabilities: { workspace: { configuration: true } },
     });
     await this.connection.sendNotification('initialized', {});
     return result;
@@ -116,6 +128,10 @@ describe('an editor', () => {
       completionProvider: {},
       renameProvider: { prepareProvider: true },
       documentLinkProvider: {},
+      inlayHintProvider: {},
+      documentFormattingProvider: true,
+      documentRangeFormattingProvider: true,
+      documentOnTypeFormattingProvider: { firstTriggerCharacter: '}' },
     });
   });
 
@@ -148,6 +164,46 @@ describe('an editor', () => {
       position: { line: 0, character: 10 },
     });
     expect(hover.contents).toMatchObject({ value: expect.stringContaining('Along the near edge') as unknown });
+  });
+});
+
+describe('hints', () => {
+  const walkway = `booth "Hall" { show in }
+room { width 30ft  depth 44ft }
+desk Left { width 60in  depth 30in  height 40in }
+place Left at 10ft, 62in
+walkway Behind { between booth and back-wall  serves 40 }
+`;
+  const hints = async (editor: Editor) => {
+    const range = { start: { line: 0, character: 0 }, end: { line: 9, character: 0 } };
+    const params = { textDocument: { uri }, range };
+    return (await editor.connection.sendRequest<InlayHint[]>('textDocument/inlayHint', params)).map(
+      ({ label }) => label,
+    );
+  };
+
+  test('are shown or not as the settings say, from the beginning', async () => {
+    latest = new Editor();
+    latest.settings = { hints: { clearWidth: false } };
+    await latest.start();
+    await latest.open(walkway);
+    expect(await hints(latest)).toEqual([]);
+  });
+
+  test('and when the settings change', async () => {
+    const editor = await start();
+    await editor.open(walkway);
+    expect(await hints(editor)).toEqual(['62 in clear']);
+    const set = (own: object) =>
+      editor.connection.sendNotification('workspace/didChangeConfiguration', {
+        settings: { boothwright: { hints: own } },
+      });
+    await set({ clearWidth: false });
+    await expect.poll(() => editor.refreshed).toBe(1);
+    expect(await hints(editor)).toEqual([]);
+    await set({ share: false, viewingDistance: false });
+    await expect.poll(() => editor.refreshed).toBe(2);
+    expect(await hints(editor)).toEqual(['62 in clear']);
   });
 });
 

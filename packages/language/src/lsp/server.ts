@@ -9,7 +9,7 @@ import type { BoothDocumentBuilder } from '../workspace/builder.js';
 /** Serves an editor over a connection: the standard protocol, and the assessment of a file on request. */
 export function serve(connection: Connection, fileSystemProvider: () => FileSystemProvider): void {
   const { shared, booth } = createBoothServices({ connection, fileSystemProvider });
-  const { DocumentBuilder, LangiumDocuments, WorkspaceLock, TextDocuments } = shared.workspace;
+  const { ConfigurationProvider, DocumentBuilder, LangiumDocuments, WorkspaceLock, TextDocuments } = shared.workspace;
   const lastGood = new Map<string, AssessmentResult>();
 
   const current = (uri: URI): AssessmentResult | undefined => {
@@ -45,6 +45,9 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
       return WorkspaceLock.read(() => current(uri) ?? null);
     },
   );
+
+  const ignore = () => undefined;
+  ConfigurationProvider.onConfigurationSectionUpdate(() => void connection.languages.inlayHint.refresh().catch(ignore));
 
   startLanguageServer(shared);
 }
