@@ -14,7 +14,7 @@ describe('walkway-width: what is left after desks and people who sit', () => {
     expect(finding).toMatchObject({ verdict: 'pass', source: 'IBC 2021 1030.9.1 and 2010 ADA Standards 403.5.1' });
     expect(finding.measured).toBeCloseTo(43 * INCH, 6);
     expect(finding.limit).toBeCloseTo(36 * INCH, 6);
-    expect(finding.terms).toBe('62 in from Left to the back wall − 19 in occupied seat − 0 in in the way = 43 in');
+    expect(finding.terms).toBe('62 in from Left to the back wall − 19 in occupied seat − 0 in obstacles = 43 in');
   });
 
   it('a desk where people only stand leaves all 62 in', () => {
@@ -197,7 +197,7 @@ describe('walkway-width: what stands in the way', () => {
     expect(withColumn(aColumn('C', 3500, 700, 400, 400)).measured).toBeCloseTo(900, 6);
     expect(withColumn(aColumn('C', 3500, 1000, 400, 400)).measured).toBeCloseTo(1000, 6);
     expect(withColumn(aColumn('C', 3500, 0, 400, 400)).measured).toBeCloseTo(1600, 6);
-    expect(withColumn(aColumn('C', 3500, 700, 400, 400)).terms).toContain('1100 mm in the way = 900 mm');
+    expect(withColumn(aColumn('C', 3500, 700, 400, 400)).terms).toContain('1100 mm obstacles = 900 mm');
   });
 
   it('the tightest of several columns counts', () => {

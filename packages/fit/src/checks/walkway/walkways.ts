@@ -12,7 +12,7 @@ export function subjectOf({ name }: Walkway) {
 export function termsOf(scene: Scene, { from, seat, projection, clear, between }: ClearWidth): string {
   return (
     `${scene.length(from)} from ${between[0]} to ${between[1]} − ${scene.length(seat)} occupied seat − ` +
-    `${scene.length(projection)} in the way = ${scene.length(clear)}`
+    `${scene.length(projection)} obstacles = ${scene.length(clear)}`
   );
 }
 
