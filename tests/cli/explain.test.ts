@@ -1,6 +1,7 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
 import { checks } from '@boothwright/fit';
+import { readingMeanings, strengthMeanings } from '@boothwright/report';
 import { describe, expect, it } from 'vitest';
 import { commandLine } from './boothwright.js';
 
@@ -20,8 +21,8 @@ describe('explain', () => {
         question,
         computes,
         limits,
-        strength,
-        ...sources.flatMap(({ name, says }) => [name, says]),
+        strengthMeanings[strength],
+        ...sources.flatMap(({ name, says, read }) => [`${name} (${readingMeanings[read]})`, says]),
         caution ?? '',
       ];
       for (const text of said) expect(words).toContain(text.replace(/\s+/g, ' ').trim());
