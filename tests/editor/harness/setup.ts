@@ -22,12 +22,21 @@ export default async function setup(project: TestProject): Promise<() => void> {
   rmSync(outputFolder, { recursive: true, force: true });
   mkdirSync(outputFolder, { recursive: true });
   const scratch = mkdtempSync(path.join(tmpdir(), 'boothwright-editor-'));
+  const clear = () => rmSync(scratch, { recursive: true, force: true });
+  try {
+    project.provide('plan', await preparePlan(scratch));
+  } catch (error) {
+    clear();
+    throw error;
+  }
+  return clear;
+}
+
+function preparePlan(scratch: string): HostPlan | Promise<HostPlan> {
   const extensions = path.join(scratch, 'extensions');
   const vsix = path.join(scratch, 'boothwright.vsix');
   execFileSync(process.execPath, ['.config/package.mjs', vsix], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });
-  const plan = wantsDesktop() ? await desktopPlan(extensions, vsix, scratch) : serverPlan(extensions, vsix, scratch);
-  project.provide('plan', plan);
-  return () => rmSync(scratch, { recursive: true, force: true });
+  return wantsDesktop() ? desktopPlan(extensions, vsix, scratch) : serverPlan(extensions, vsix, scratch);
 }
 
 /** The server build is there for 64-bit Linux only; elsewhere, or on demand, the desktop editor is tested. */
