@@ -123,4 +123,17 @@ describe('findings', () => {
     });
     expect(actions).toEqual([]);
   });
+
+  test('are not offered for a diagnostic of the text as it was a keystroke ago', async () => {
+    const before = await parse('desk Left { width 6 depth 27in }', { validation: true });
+    const now = await parse('desk Left { width 60 depth 27in }', { validation: true });
+    const ask = (diagnostics = before.diagnostics!) =>
+      booth.lsp.CodeActionProvider!.getCodeActions(now, {
+        textDocument: { uri: now.uri.toString() },
+        range: diagnostics[0]!.range,
+        context: { diagnostics },
+      });
+    expect(await ask()).toEqual([]);
+    expect(await ask(now.diagnostics)).not.toEqual([]);
+  });
 });

@@ -22,8 +22,9 @@ export class BoothCodeActionProvider implements CodeActionProvider {
 
   getCodeActions(
     document: LangiumDocument,
-    { context: { only, diagnostics }, range }: Pick<CodeActionParams, 'context' | 'range'>,
+    { context: { only, diagnostics: asked }, range }: Pick<CodeActionParams, 'context' | 'range'>,
   ): CodeAction[] {
+    const diagnostics = asked.filter((diagnostic) => isCurrent(diagnostic, document));
     const isWanted = (kind: string) =>
       only === undefined || only.some((wanted) => kind === wanted || kind.startsWith(wanted && `${wanted}.`));
     const fixes = isWanted('quickfix')
@@ -61,6 +62,18 @@ export class BoothCodeActionProvider implements CodeActionProvider {
     const edit = editOf([{ uri: document.uri.toString(), ...change }]);
     return { title: `Add \`${example}\` to ${of}`, kind: 'quickfix', diagnostics: [diagnostic], edit };
   }
+}
+
+/** An editor may ask about a diagnostic of the text as it was a keystroke ago: its range would edit the wrong words. */
+function isCurrent({ code, range, message }: Diagnostic, document: LangiumDocument): boolean {
+  const same = (a: Position, b: Position) => a.line === b.line && a.character === b.character;
+  return (document.diagnostics ?? []).some(
+    (own) =>
+      own.code === code &&
+      own.message === message &&
+      same(own.range.start, range.start) &&
+      same(own.range.end, range.end),
+  );
 }
 
 /** The place just after the opening brace of the block that has the property: the one declared there, or the only one. */
