@@ -41,6 +41,21 @@ test('the menu of rewrites offers the same on the name of the workstation', asyn
   await expect.poll(warnings, soon).not.toContain('Noor');
 });
 
+test('the lens over a workstation tells whom it fits, and shows the plans without applying one', async () => {
+  await editor.press('ControlOrMeta+Z');
+  const lens = (text: RegExp) => editor.page.locator('.codelens-decoration', { hasText: text });
+  await lens(/0 of 1 fit · The work is [\d /]+ in above Noor’s seated elbow/).waitFor();
+  await editor.screenshot('the-lens');
+  await lens(/What would fit/)
+    .locator('a', { hasText: 'What would fit' })
+    .click();
+  await editor.page.locator('.quick-input-list .monaco-list-row', { hasText: 'Set the desk Table to' }).waitFor();
+  await editor.screenshot('the-plans');
+  await editor.press('Enter');
+  await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  expect((await editor.lines()).map(({ text }) => text)).toContainEqual(expect.stringContaining('height 46in }'));
+});
+
 test('the logs of the extension host tell of no error', () => {
   expect(editor.logErrors()).toEqual([]);
 });

@@ -5,6 +5,8 @@ import {
   RevealOutputChannelOn,
   State,
 } from 'vscode-languageclient';
+import { adviseCommand, type AdviceParams, type ClientOptions } from '@boothwright/language/protocol';
+import { advise } from './commands/advise.js';
 import { answerFileRequests } from './file-requests.js';
 import { writeReport } from './commands/write-report.js';
 
@@ -26,12 +28,14 @@ export async function start(
     documentSelector: selector,
     outputChannel: log,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
+    initializationOptions: { showsAdvice: true } satisfies ClientOptions,
   });
   context.subscriptions.push(
     log,
     showState(client),
     ...answerFileRequests(client),
     commands.registerCommand('boothwright.writeReport', () => writeReport(context, client)),
+    commands.registerCommand(adviseCommand, (params: AdviceParams) => advise(client, params)),
     commands.registerCommand('boothwright.restartServer', () => restart(client)),
     commands.registerCommand('boothwright.showLog', () => log.show()),
   );

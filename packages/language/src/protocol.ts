@@ -1,4 +1,4 @@
-import type { Assessment } from '@boothwright/fit';
+import type { Assessment, StationAdvice } from '@boothwright/fit';
 
 /** What an editor asks the language server beyond the standard protocol. */
 
@@ -16,6 +16,27 @@ export interface AssessmentResult {
   /** True if the text cannot be read now, and this is of the last text that could. */
   readonly stale: boolean;
 }
+
+/** What an editor tells of itself as `initializationOptions`. */
+export interface ClientOptions {
+  /** It has the command `adviseCommand`, so that lenses may call it. */
+  readonly showsAdvice?: boolean;
+}
+
+/** The editor's command that shows what would fit at a workstation. Its one argument: `AdviceParams`. */
+export const adviseCommand = 'boothwright.advise';
+
+/** Asks what would fit at a workstation. Params `AdviceParams`, result `AdviceResult | null`: null if it is not known. */
+export const adviceRequest = 'boothwright/advice';
+
+export interface AdviceParams {
+  /** The URI of the booth file's text document. */
+  readonly uri: string;
+  /** The workstation's name. */
+  readonly workstation: string;
+}
+
+export type AdviceResult = Pick<StationAdvice, 'workstation' | 'plans' | 'notes'>;
 
 /** What the language server asks an editor for files that it cannot reach itself, as in a browser. */
 

@@ -14,6 +14,7 @@ import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './gene
 import { BoothCodeActionProvider } from './lsp/code-actions.js';
 import { BoothCompletionProvider } from './lsp/completion.js';
 import { BoothFormatter } from './lsp/formatter.js';
+import { BoothCodeLensProvider } from './lsp/lenses.js';
 import { BoothInlayHintProvider } from './lsp/hints.js';
 import { BoothHoverProvider } from './lsp/hover.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
@@ -77,6 +78,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       CodeActionProvider: (services) => new BoothCodeActionProvider(services),
       Formatter: (services) => new BoothFormatter(services),
       InlayHintProvider: (services) => new BoothInlayHintProvider(services),
+      CodeLensProvider: (services) => new BoothCodeLensProvider(services),
       DocumentLinkProvider: () => new BoothDocumentLinkProvider(),
       RenameProvider: (services) => new BoothRenameProvider(services),
       ReferencesProvider: (services) => new BoothReferencesProvider(services),

@@ -3,6 +3,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import {
   createConnection,
   createProtocolConnection,
+  type CodeLens,
   type Diagnostic,
   type Hover,
   type InlayHint,
@@ -13,8 +14,11 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 import {
+  adviceRequest,
+  type AdviceResult,
   assessmentRequest,
   type AssessmentResult,
+  type ClientOptions,
   type FileEntry,
   readDirectoryRequest,
   readFileRequest,
@@ -62,11 +66,12 @@ class Editor {
     this.connection.listen();
   }
 
-  async start(): Promise<InitializeResult> {
+  async start(initializationOptions?: ClientOptions): Promise<InitializeResult> {
     const result = await this.connection.sendRequest<InitializeResult>('initialize', {
       processId: null,
       rootUri: null,
       workspaceFolders: null,
+      initializationOptions,
       capabilities: { workspace: { configuration: true } },
     });
     await this.connection.sendNotification('initialized', {});
@@ -128,6 +133,7 @@ describe('an editor', () => {
       completionProvider: {},
       renameProvider: { prepareProvider: true },
       documentLinkProvider: {},
+      codeLensProvider: {},
       inlayHintProvider: {},
       documentFormattingProvider: true,
       documentRangeFormattingProvider: true,
@@ -204,6 +210,43 @@ walkway Behind { between booth and back-wall  serves 40 }
     await set({ share: false, viewingDistance: false });
     await expect.poll(() => editor.refreshed).toBe(2);
     expect(await hints(editor)).toEqual(['62 in clear']);
+  });
+});
+
+describe('advice', () => {
+  const tooHigh = `booth "Hall" { show in }
+operator Noor { body female  stature 5'3"  sitting-elbow 9in  popliteal 15in  thigh-clearance 6in }
+desk Left { width 60in  depth 30in  height 46in }
+stool Tall { seat 26in..32in  foot-ring 15in below seat }
+workstation Sound { desk Left  stool Tall  operators Noor }
+`;
+  const commands = async (editor: Editor) => {
+    const lenses = await editor.connection.sendRequest<CodeLens[]>('textDocument/codeLens', { textDocument: { uri } });
+    return lenses.map(({ command }) => command!.command);
+  };
+
+  test('is offered over a workstation to an editor that can show it, and to no other', async () => {
+    const plain = await start();
+    await plain.open(tooHigh);
+    expect(await commands(plain)).toEqual(['']);
+    plain.connection.dispose();
+    latest = new Editor();
+    await latest.start({ showsAdvice: true });
+    await latest.open(tooHigh);
+    expect(await commands(latest)).toEqual(['', 'boothwright.advise']);
+  });
+
+  test('is given for a workstation of a known file', async () => {
+    const editor = await start();
+    const ask = (workstation: string) =>
+      editor.connection.sendRequest<AdviceResult | null>(adviceRequest, { uri, workstation });
+    expect(await ask('Sound')).toBeNull();
+    await editor.open(tooHigh);
+    expect(await ask('Sound')).toMatchObject({
+      workstation: 'Sound',
+      plans: [{ title: expect.stringMatching(/^Set the desk Left to .* suits Noor$/) as unknown }],
+    });
+    expect(await ask('Nobody')).toBeNull();
   });
 });
 

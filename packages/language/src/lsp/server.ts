@@ -2,7 +2,14 @@ import { DocumentState, type FileSystemProvider, URI } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { CancellationToken, Connection } from 'vscode-languageserver';
 import { analysisOf } from '../analyse.js';
-import { type AssessmentParams, assessmentRequest, type AssessmentResult } from '../protocol.js';
+import {
+  type AdviceParams,
+  adviceRequest,
+  type AdviceResult,
+  type AssessmentParams,
+  assessmentRequest,
+  type AssessmentResult,
+} from '../protocol.js';
 import { createBoothServices } from '../services.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 
@@ -43,6 +50,19 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
       if (!LangiumDocuments.hasDocument(uri)) return null;
       await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
       return WorkspaceLock.read(() => current(uri) ?? null);
+    },
+  );
+
+  connection.onRequest(
+    adviceRequest,
+    async ({ uri: text, workstation }: AdviceParams, token: CancellationToken): Promise<AdviceResult | null> => {
+      const uri = URI.parse(text);
+      if (!LangiumDocuments.hasDocument(uri)) return null;
+      await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
+      return WorkspaceLock.read(() => {
+        const document = LangiumDocuments.getDocument(uri);
+        return (document && booth.Assessments.adviceFor(document, workstation)) ?? null;
+      });
     },
   );
 
