@@ -14,8 +14,8 @@ import { tryPlan, type Tried } from './try-plan.js';
 import { withSettings, type Setting } from './with-settings.js';
 
 /**
- * What to set at a station. First the desk's height alone; then desk, seat range and ring together; then the same with a desk that
- * is adjustable. Each plan is tried: put into the booth and assessed anew, so that what it promises is what it keeps. A plan is
+ * What to set at a station. First the desk's height alone; then desk and ring; then desk, ring and the seat's range; then the same
+ * with a desk that is adjustable. Each plan is tried: put into the booth and assessed anew, so that what it promises is what it keeps. A plan is
  * kept only if it serves more than the file does, and a longer one only if it serves more than the shorter.
  */
 export function plansFor(scene: Scene, station: Station, checks: readonly Check[]): readonly Plan[] {
@@ -24,7 +24,8 @@ export function plansFor(scene: Scene, station: Station, checks: readonly Check[
   const kept: Tried[] = [tryPlan(scene, desk, checks, [])];
   const ringed = withRing(scene, station);
   for (const settings of [
-    deskAlone(scene, station),
+    deskOnly(scene, station),
+    [...deskOnly(ringed.scene, station), ...ringed.settings],
     together(scene, station, ringed, false),
     together(scene, station, ringed, true),
   ]) {
@@ -53,8 +54,12 @@ function withoutIdle(tried: Tried, trial: (settings: readonly Setting[]) => Trie
   return tried;
 }
 
-function deskAlone(scene: Scene, station: Station): readonly Setting[] {
-  const choice = deskChoice(scene, station);
+/** The desk's height, the seat's range as the file says it. */
+function deskOnly(scene: Scene, station: Station): readonly Setting[] {
+  const choice = deskChoice(
+    scene,
+    scene.stations.find(({ name }) => name === station.name)!,
+  );
   if (!choice || choice.places.length === 0) return [];
   return changed(scene, [{ part: 'desk', of: choice.of, value: fixedAt(bestForMost(scene, choice)) }]);
 }

@@ -1,5 +1,5 @@
 import type { Choice, Place } from '../assess/choices.js';
-import { sdOf, type Body } from '../bodies/body.js';
+import { sdOf } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import { quantileOf } from '../bodies/people.js';
 import type { Person } from '../stations/station.js';
@@ -7,13 +7,17 @@ import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 import { openSettings, seatSpan } from './bands.js';
 
 /**
- * The range that a seat must be adjustable over so that each span holds a height of it: from the lowest that the highest-seated
- * could do with, to the highest that the lowest-seated could. Undefined if nobody sits.
+ * The range that a seat must be adjustable over so that each span holds a height of it, well inside: from the lowest that the
+ * highest-seated could do with, to the highest that the lowest-seated could. Undefined if nobody sits.
  */
 export function seatRangeFor(spans: readonly Range[], step: Millimetres): Range | undefined {
   if (spans.length === 0) return undefined;
-  const lowest = Math.min(...spans.map(({ max }) => max));
-  const highest = Math.max(...spans.map(({ min }) => min));
+  const inner = spans.map(({ min, max }) => {
+    const room = Math.min(ROOM, (max - min) / 2);
+    return { min: min + room, max: max - room };
+  });
+  const lowest = Math.min(...inner.map(({ max }) => max));
+  const highest = Math.max(...inner.map(({ min }) => min));
   if (highest <= lowest) {
     const middle = Math.round((lowest + highest) / 2 / step) * step;
     return { min: middle, max: middle };
@@ -21,14 +25,17 @@ export function seatRangeFor(spans: readonly Range[], step: Millimetres): Range 
   return { min: Math.floor(lowest / step) * step, max: Math.ceil(highest / step) * step };
 }
 
+/** A height that only just suits is no height to buy by: a span is taken this much inside its ends, or in its middle. */
+const ROOM: Millimetres = 25;
+
 /** Whether a seat of that range can be set for each span. */
 export function reaches(seat: Range, spans: readonly Range[]): boolean {
   return spans.every(({ min, max }) => min <= seat.max + TOLERANCE && max >= seat.min - TOLERANCE);
 }
 
 /**
- * Which heights of a seat suit each person who sits on it, the desk being what it is. Where a sitting elbow is not measured, people with low
- * and with high elbows both count.
+ * Which heights of a seat suit each person who sits on it, the desk being what it is. Where an elbow or a leg is not measured, people
+ * with low and with high ones both count.
  */
 export function seatSpans({ places }: Choice, seat: string, desk: Range): readonly Range[] {
   return places
@@ -43,21 +50,19 @@ function spansOf(place: Place, desk: Range): Range[] {
   });
 }
 
-/** The dimension that a stature says least about. */
-const LOOSE: DimensionName = 'sittingElbowHeight';
+/** What decides a seat's height, and a stature says least about. */
+const LOOSE: readonly DimensionName[] = ['sittingElbowHeight', 'poplitealHeight'];
 
-/** The average body, and if the elbow is open, the same body with a low and with a high one. */
+/** The average body, and for each of those dimensions that is open, the same body with a low and with a high one. */
 function variantsOf(person: Person): Person[] {
-  if (!isOpen(person.body)) return [person];
   const tail = (1 - person.wanted) / 2;
-  const column = person.people.column(LOOSE);
-  const at = (p: number) => ({
-    ...person,
-    dimensions: { ...person.dimensions, [LOOSE]: quantileOf(person.people, column, p) },
+  const open = LOOSE.filter((dimension) => sdOf(person.body, dimension) > 0.5);
+  const others = open.flatMap((dimension) => {
+    const column = person.people.column(dimension);
+    return [tail, 1 - tail].map((p) => ({
+      ...person,
+      dimensions: { ...person.dimensions, [dimension]: quantileOf(person.people, column, p) },
+    }));
   });
-  return [at(tail), person, at(1 - tail)];
-}
-
-function isOpen(body: Body): boolean {
-  return sdOf(body, LOOSE) > 0.5;
+  return [person, ...others];
 }

@@ -9,7 +9,7 @@ import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 import { freeSeat } from './free-seat.js';
 import { dropFor, dropsFor, legsOf } from './legs.js';
 import { seatRangeFor, seatSpans } from './seat-range.js';
-import { withSettings } from './with-settings.js';
+import { withSettings, type Setting } from './with-settings.js';
 
 /** Seat widths and depths: hip breadth + 10 and at least 400; buttock-popliteal length − 30 (Panero & Zelnik, CCOHS). */
 const LEAST_SEAT_WIDTH: Millimetres = 400;
@@ -27,7 +27,7 @@ export function shoppingFor(
   const { desks, seats, monitors, racks, skirts } = planned.booth;
   return [
     ...desks.map((desk) => deskLine(planned, desk)),
-    ...seats.map((seat) => seatLine(planned, seat)),
+    ...seats.map((seat) => seatLine(planned, seat, settings)),
     ...monitors.map((monitor) => screenLine(planned, monitor)),
     ...racks.map((rack) => rackLine(planned, rack)),
     ...skirts.map((skirt) => skirtLine(planned, skirt)),
@@ -44,14 +44,15 @@ function deskLine({ booth, length, stations }: Scene, { name, width, depth, heig
   ]);
 }
 
-function seatLine(scene: Scene, seat: Seat): ShoppingLine {
+function seatLine(scene: Scene, seat: Seat, settings: readonly Setting[]): ShoppingLine {
   const users = scene.stations.filter((station) => sits(station) && station.seat?.name === seat.name);
   const people = users.flatMap((station) => station.people);
-  const height = neededOf(scene, seat) ?? seat.seat?.value;
+  const set = settings.filter(({ part, of }) => part === 'seat' && of === seat.name).map(({ value }) => value);
+  const height = hull([...set, ...neededOf(scene, seat)]) ?? seat.seat?.value;
   const hips = extreme(people, 'hipBreadthSitting', Math.max);
   const thighs = extreme(people, 'buttockPoplitealLength', Math.min);
   return line(`${seat.kind} ${seat.name}`, users, [
-    height && heightOf('seat', height, scene.booth.show),
+    height && `${heightOf('seat', height, scene.booth.show)}${across(seat, height)}`,
     ringOf(scene, seat, people),
     hips !== undefined && `seat at least ${scene.length(Math.max(LEAST_SEAT_WIDTH, hips + WIDTH_ALLOWANCE))} wide`,
     thighs !== undefined && `seat at most ${scene.length(thighs - DEPTH_ALLOWANCE)} deep`,
@@ -63,8 +64,13 @@ function heightOf(what: string, height: Range, show: Scene['booth']['show']): st
   return height.min === height.max ? `${what} ${words} above the floor` : `${what} adjustable over at least ${words}`;
 }
 
-/** The seat heights that everyone needs who uses the seat, at whichever desk. */
-function neededOf(scene: Scene, seat: Seat): Range | undefined {
+/** A stool that is adjustable does as well, where one height suits everyone. */
+function across({ seat }: Seat, height: Range): string {
+  return height.min === height.max && seat && seat.value.max > seat.value.min ? ', or adjustable across that' : '';
+}
+
+/** The seat heights that everyone needs who uses the seat, at whichever desk; none if nobody can be suited. */
+function neededOf(scene: Scene, seat: Seat): readonly Range[] {
   const desks = new Map(
     scene.stations
       .filter((station) => station.seat?.name === seat.name && station.desk?.height)
@@ -74,7 +80,12 @@ function neededOf(scene: Scene, seat: Seat): Range | undefined {
     const choice = freeSeat(scene, station);
     return choice ? seatSpans(choice, seat.name, station.desk!.height!.value) : [];
   });
-  return seatRangeFor(spans, buyingStep(scene.booth.show));
+  return [seatRangeFor(spans, buyingStep(scene.booth.show)) ?? []].flat();
+}
+
+function hull(ranges: readonly Range[]): Range | undefined {
+  if (ranges.length === 0) return undefined;
+  return { min: Math.min(...ranges.map(({ min }) => min)), max: Math.max(...ranges.map(({ max }) => max)) };
 }
 
 /** Drops that suit every leg; if none does, a ring that moves. */

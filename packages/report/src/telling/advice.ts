@@ -76,7 +76,7 @@ function whyNoPlan({ workstations }: Assessment, name: string): string {
   const served = workstations.find((station) => station.name === name)?.served ?? [];
   if (served.length === 0) return 'The file does not say enough yet: see what to add.';
   if (served.every(({ verdict }) => verdict === 'pass')) return 'The heights in the file suit everybody here.';
-  return 'No other heights were found that serve more people than those in the file.';
+  return 'No other heights were found that serve more people than those in the file and leave out nobody instead.';
 }
 
 /** All that leaves out one person in one posture. */
