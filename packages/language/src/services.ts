@@ -13,12 +13,16 @@ import { Assessments } from './assessments.js';
 import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './generated/module.js';
 import { BoothCodeActionProvider } from './lsp/code-actions.js';
 import { BoothCompletionProvider } from './lsp/completion.js';
+import { BoothFoldingRangeProvider } from './lsp/folding.js';
 import { BoothFormatter } from './lsp/formatter.js';
 import { BoothCodeLensProvider } from './lsp/lenses.js';
 import { BoothInlayHintProvider } from './lsp/hints.js';
 import { BoothHoverProvider } from './lsp/hover.js';
+import { BoothLanguageServer } from './lsp/language-server.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
 import { BoothReferencesProvider, BoothRenameProvider } from './lsp/names.js';
+import { BoothSemanticTokenProvider } from './lsp/semantic-tokens.js';
+import { BoothDocumentSymbolProvider, BoothNodeKindProvider } from './lsp/symbols.js';
 import { BoothDocumentUpdateHandler } from './lsp/updates.js';
 import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js';
 import { BoothLexer } from './syntax/lexer.js';
@@ -79,6 +83,9 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       Formatter: (services) => new BoothFormatter(services),
       InlayHintProvider: (services) => new BoothInlayHintProvider(services),
       CodeLensProvider: (services) => new BoothCodeLensProvider(services),
+      SemanticTokenProvider: (services) => new BoothSemanticTokenProvider(services),
+      DocumentSymbolProvider: () => new BoothDocumentSymbolProvider(),
+      FoldingRangeProvider: (services) => new BoothFoldingRangeProvider(services),
       DocumentLinkProvider: () => new BoothDocumentLinkProvider(),
       RenameProvider: (services) => new BoothRenameProvider(services),
       ReferencesProvider: (services) => new BoothReferencesProvider(services),
@@ -89,7 +96,11 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
 }
 
 const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
-  lsp: { DocumentUpdateHandler: (services) => new BoothDocumentUpdateHandler(services) },
+  lsp: {
+    DocumentUpdateHandler: (services) => new BoothDocumentUpdateHandler(services),
+    LanguageServer: (services) => new BoothLanguageServer(services),
+    NodeKindProvider: () => new BoothNodeKindProvider(),
+  },
   workspace: {
     ConfigurationProvider: (services) => new BoothConfigurationProvider(services),
     DocumentBuilder: (services) => new BoothDocumentBuilder(services),

@@ -129,7 +129,12 @@ describe('an editor', () => {
     const { capabilities } = await latest.start();
     expect(capabilities).toMatchObject({
       hoverProvider: true,
-      codeActionProvider: true,
+      codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
+      selectionRangeProvider: true,
+      semanticTokensProvider: { full: {} },
+      foldingRangeProvider: true,
+      documentSymbolProvider: true,
+      documentHighlightProvider: true,
       completionProvider: {},
       renameProvider: { prepareProvider: true },
       documentLinkProvider: {},

@@ -1,6 +1,6 @@
 import { DocumentState, type FileSystemProvider, URI } from 'langium';
-import { startLanguageServer } from 'langium/lsp';
-import type { CancellationToken, Connection } from 'vscode-languageserver';
+import { createRequestHandler, startLanguageServer } from 'langium/lsp';
+import type { CancellationToken, Connection, SelectionRange, SelectionRangeParams } from 'vscode-languageserver';
 import { analysisOf } from '../analyse.js';
 import {
   type AdviceParams,
@@ -12,6 +12,7 @@ import {
 } from '../protocol.js';
 import { createBoothServices } from '../services.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
+import { selectionRangesOf } from './selection.js';
 
 /** Serves an editor over a connection: the standard protocol, and the assessment of a file on request. */
 export function serve(connection: Connection, fileSystemProvider: () => FileSystemProvider): void {
@@ -64,6 +65,14 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
         return (document && booth.Assessments.adviceFor(document, workstation)) ?? null;
       });
     },
+  );
+
+  connection.onSelectionRanges(
+    createRequestHandler<SelectionRangeParams, SelectionRange[]>(
+      (_, document, { positions }) => selectionRangesOf(document, positions),
+      shared,
+      DocumentState.Parsed,
+    ),
   );
 
   const ignore = () => undefined;

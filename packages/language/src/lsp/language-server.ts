@@ -1,0 +1,17 @@
+import { DefaultLanguageServer } from 'langium/lsp';
+import type { InitializeParams, InitializeResult } from 'vscode-languageserver';
+
+/** Tells the editor also of what the language offers beyond the library's own services. */
+export class BoothLanguageServer extends DefaultLanguageServer {
+  protected override buildInitializeResult(params: InitializeParams): InitializeResult {
+    const { capabilities, ...result } = super.buildInitializeResult(params);
+    return {
+      ...result,
+      capabilities: {
+        ...capabilities,
+        selectionRangeProvider: true,
+        codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
+      },
+    };
+  }
+}
