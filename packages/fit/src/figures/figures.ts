@@ -111,6 +111,8 @@ export interface SideSketch {
     readonly underside: Millimetres;
     readonly room: Millimetres;
   };
+  /** What is free under the desk at the knees: from the near edge to what ends it, and from side to side. */
+  readonly kneeRoom?: { readonly deep: Millimetres; readonly wide: Millimetres; readonly end: string };
   /** The cloth on the desk's far edge, at the desk's setting. */
   readonly skirts: readonly {
     readonly name: string;

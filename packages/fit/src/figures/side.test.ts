@@ -15,6 +15,7 @@ import {
   ringAt,
   ringBelow,
 } from '../testing/booths.js';
+import { aRack, under } from '../testing/floor.js';
 import { wholeBody } from '../testing/findings.js';
 import { aMonitor, aScreen } from '../testing/screens.js';
 import type { SideSketch } from './figures.js';
@@ -134,6 +135,12 @@ describe('what is drawn is what was judged', () => {
     expect(room).toBeCloseTo(measured(assessment, 'thigh-room')!, 6);
     expect(underside).toBeCloseTo(side.desk.height - 25 - 60, 6);
     expect(x).toBe(200);
+  });
+
+  it('the room at the knees: to the far edge, or to what stands before it', () => {
+    expect(side.kneeRoom).toEqual({ deep: 700, wide: 1500, end: 'the far edge' });
+    const racks = [{ ...aRack('Power', 8, under('Left', 500, 450)) }];
+    expect(sideOf(sitting({ racks })).kneeRoom).toMatchObject({ deep: 450, end: 'the rack Power' });
   });
 
   it('the distance to the screen, swung into the drawing', () => {

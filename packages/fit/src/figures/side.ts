@@ -2,6 +2,7 @@ import type { Posture } from '../booth.js';
 import type { Scene } from '../scene/scene.js';
 import { distanceTo, elevation, eyesAt, linesOf, viewsAt, type Eyes, type View } from '../scene/viewing.js';
 import type { Dimensions } from '../stations/demand.js';
+import { kneeSpace, lacksKneeSpace } from '../stations/knee-space.js';
 import { settingOf } from '../stations/rules.js';
 import { heightsOf, THIGH_DEPTH, thicknessBetween, type Person, type Station } from '../stations/station.js';
 import type { Millimetres } from '../units.js';
@@ -41,6 +42,7 @@ function sideOf(scene: Scene, eyes: Eyes): SideSketch {
       setback ? [{ name, from: setback.value, to: setback.value + depth.value, height: height.value }] : [],
     ),
     ...(posture === 'sit' && thighRoomOf(station, setting, body)),
+    ...(posture === 'sit' && kneeRoomOf(station)),
     skirts: skirtsAt(station, setting.desk),
   };
 }
@@ -130,6 +132,12 @@ function thighRoomOf(station: Station, setting: Setting, { thigh }: BodySketch):
   const far = Math.min(THIGH_DEPTH, lowest?.depth ? near + lowest.depth.value : THIGH_DEPTH);
   const top = setting.seat + thigh;
   return { thighRoom: { x: (near + far) / 2, thigh: top, underside, room: underside - top } };
+}
+
+function kneeRoomOf(station: Station): Pick<SideSketch, 'kneeRoom'> {
+  if (lacksKneeSpace(station)) return {};
+  const { knee, width } = kneeSpace(station);
+  return { kneeRoom: { deep: knee.length, wide: width.length, end: knee.what } };
 }
 
 function skirtsAt(station: Station, height: Millimetres): SideSketch['skirts'] {

@@ -3,12 +3,12 @@ import { postureWord, type Units } from '../words.js';
 import { Board } from './board.js';
 import { drawScaleBar } from './dimension.js';
 import { LINE_HEIGHT, type Drawing, type Fact } from './drawing.js';
-import { arc, rectangle, type Extent, stroke } from './geometry.js';
+import { arc, rectangle, stroke, type Extent } from './geometry.js';
 import { labelSize, spread, type Label } from './labels.js';
 import { personShapes, point } from './person.js';
 import { area, disc, line } from './shapes.js';
 import { controlShapes, deskDepth, deskShapes, ringShapes, screenShapes, seatShapes } from './side-furniture.js';
-import { notesOf, sightOf, type Note } from './side-words.js';
+import { kneeRoomHeight, notesOf, sightOf, type Note } from './side-words.js';
 import { shortened, wrapped } from './text-width.js';
 import { drawingUnits } from './units.js';
 
@@ -42,11 +42,12 @@ export function sideView(assessment: Assessment, side: SideSketch): Drawing {
 
   drawGround(board, extent);
   drawStaff(board, levels, extent);
+  drawKneeRoom(board, side);
   drawFurniture(board, side);
   board.add('person', side.who, personShapes(side.body));
   drawLooks(board, side);
   drawStageLine(board, side, rise, extent);
-  drawRoom(board, side);
+  drawThighRoom(board, side);
   drawNotes(board, notes);
   drawScaleBar(
     board,
@@ -149,26 +150,22 @@ function drawStageLine(board: Board, { body }: SideSketch, rise: number | undefi
   board.add('sight', undefined, [line([from, to], 'thin', 'dashed'), line([barbs[0]!, to, barbs[1]!], 'thin')]);
 }
 
-function drawRoom(board: Board, { thighRoom }: SideSketch): void {
+function drawThighRoom(board: Board, { thighRoom }: SideSketch): void {
   if (!thighRoom) return;
   const { x, thigh, underside } = thighRoom;
   board.add('thigh-room', undefined, [
-    line(
-      [
-        { x, y: thigh },
-        { x, y: underside },
-      ],
-      'medium',
-    ),
-    ...[thigh, underside].map((y) =>
-      line(
-        [
-          { x: x - 25, y },
-          { x: x + 25, y },
-        ],
-        'thin',
-      ),
-    ),
+    line(stroke(x, thigh, x, underside), 'medium'),
+    ...[thigh, underside].map((y) => line(stroke(x - 25, y, x + 25, y), 'thin')),
+  ]);
+}
+
+/** From the near edge as far as knees may go; drawn behind whoever sits there. */
+function drawKneeRoom(board: Board, { kneeRoom, body }: SideSketch): void {
+  if (!kneeRoom) return;
+  const y = kneeRoomHeight(body);
+  board.add('knee-room', undefined, [
+    line(stroke(0, y, kneeRoom.deep, y), 'hair'),
+    ...[0, kneeRoom.deep].map((x) => line(stroke(x, y - 25, x, y + 25), 'thin')),
   ]);
 }
 

@@ -23,6 +23,9 @@ export interface Note {
 /** Less than this is no turn that anybody would name. */
 const STRAIGHT_AHEAD = 3;
 const TOLERANCE = 1;
+const BELOW_KNEE = 190;
+/** What ends the room under a desk that nothing stands in. */
+const FAR_EDGE = 'the far edge';
 
 /** What the view tells of one person, from the eye down; what the file accepts is said to be accepted. */
 export function notesOf(assessment: Assessment, side: SideSketch, units: Units, skyline: number): readonly Note[] {
@@ -43,6 +46,7 @@ export function notesOf(assessment: Assessment, side: SideSketch, units: Units, 
     ),
     note(workNote(side, units), here(['seated-elbow', 'standing-work'])),
     ...thighNotes(side, units).map((part) => note(part, here(['thigh-room']))),
+    ...kneeNotes(side, units).map((part) => note(part, here(['knee-room']))),
     ...(posture === 'sit' ? [note(feetNote(side, units), feet)] : []),
     ...side.skirts.map((skirt) =>
       note(skirtNote(skirt, units), { kind: 'skirt', subject: skirt.name, checks: ['skirt-drop'] }),
@@ -81,6 +85,19 @@ function thighNotes({ thighRoom }: SideSketch, { length }: Units): readonly Told
   const { x, thigh, underside, room } = thighRoom;
   const line = room < -TOLERANCE ? `${length(-room)} short` : length(room);
   return [{ kind: 'thigh-room', title: 'Thigh room', lines: [line], at: { x, z: (thigh + underside) / 2 } }];
+}
+
+function kneeNotes({ kneeRoom, body }: SideSketch, { length }: Units): readonly Told[] {
+  if (!kneeRoom) return [];
+  const { deep, wide, end } = kneeRoom;
+  const to = end === FAR_EDGE ? '' : `, to ${end}`;
+  const lines = [`${length(deep)} deep${to}`, `${length(wide)} wide`];
+  return [{ kind: 'knee-room', title: 'Knee room', lines, at: { x: deep, z: kneeRoomHeight(body) } }];
+}
+
+/** Where the depth at the knee is drawn: below the kneecap, where it meets no thigh. */
+export function kneeRoomHeight({ knee }: SideSketch['body']): number {
+  return knee.z - BELOW_KNEE;
 }
 
 function feetNote(side: SideSketch, units: Units): Told {
