@@ -27,6 +27,7 @@ import { BoothDocumentUpdateHandler } from './lsp/updates.js';
 import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js';
 import { BoothLexer } from './syntax/lexer.js';
 import { BoothLexerMessages, BoothParserMessages } from './syntax/messages.js';
+import { Trial } from './trial.js';
 import { BoothValidator } from './validation/validator.js';
 import { BoothDocumentBuilder } from './workspace/builder.js';
 import { Imports } from './workspace/imports.js';
@@ -46,6 +47,7 @@ export interface Computation {
 export interface BoothAddedServices {
   readonly Computation: Computation;
   readonly Assessments: Assessments;
+  readonly Trial: Trial;
   readonly workspace: { readonly Imports: Imports };
 }
 
@@ -67,6 +69,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
   return {
     Computation: () => computation,
     Assessments: (services) => new Assessments(services),
+    Trial: (services) => new Trial(services, createBoothServices),
     parser: {
       Lexer: (services) => new BoothLexer(services),
       LexerErrorMessageProvider: () => new BoothLexerMessages(),

@@ -11,6 +11,7 @@ import type { IssueCode, IssueData } from '../validation/issue.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
 import { adviceActions } from './advice-actions.js';
 import { editOf, editOfChanges } from './edits.js';
+import { fixAll, fixAllKind } from './fix-all.js';
 
 /** Changes that would put a diagnostic right, taken from what the diagnostic carries, and the plans for a workstation. */
 export class BoothCodeActionProvider implements CodeActionProvider {
@@ -20,10 +21,10 @@ export class BoothCodeActionProvider implements CodeActionProvider {
     this.documents = services.shared.workspace.LangiumDocuments;
   }
 
-  getCodeActions(
+  async getCodeActions(
     document: LangiumDocument,
     { context: { only, diagnostics: asked }, range }: Pick<CodeActionParams, 'context' | 'range'>,
-  ): CodeAction[] {
+  ): Promise<CodeAction[]> {
     const diagnostics = asked.filter((diagnostic) => isCurrent(diagnostic, document));
     const isWanted = (kind: string) =>
       only === undefined || only.some((wanted) => kind === wanted || kind.startsWith(wanted && `${wanted}.`));
@@ -34,7 +35,8 @@ export class BoothCodeActionProvider implements CodeActionProvider {
       isWanted('quickfix') || isWanted('refactor.rewrite')
         ? adviceActions(document, range.start, diagnostics, this.services)
         : [];
-    return [...fixes, ...plans.filter(({ kind }) => isWanted(kind!))];
+    const all = only && isWanted(fixAllKind) ? await fixAll(document, this.services) : undefined;
+    return [...fixes, ...plans.filter(({ kind }) => isWanted(kind!)), ...(all ? [all] : [])];
   }
 
   private actionsFor(diagnostic: Diagnostic, document: LangiumDocument): CodeAction[] {

@@ -1,4 +1,5 @@
 import { DefaultLanguageServer } from 'langium/lsp';
+import { fixAllKind } from './fix-all.js';
 import type { InitializeParams, InitializeResult } from 'vscode-languageserver';
 
 /** Tells the editor also of what the language offers beyond the library's own services. */
@@ -10,7 +11,7 @@ export class BoothLanguageServer extends DefaultLanguageServer {
       capabilities: {
         ...capabilities,
         selectionRangeProvider: true,
-        codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
+        codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', fixAllKind] },
       },
     };
   }

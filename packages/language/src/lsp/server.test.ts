@@ -129,7 +129,7 @@ describe('an editor', () => {
     const { capabilities } = await latest.start();
     expect(capabilities).toMatchObject({
       hoverProvider: true,
-      codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
+      codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', 'source.fixAll.boothwright'] },
       selectionRangeProvider: true,
       semanticTokensProvider: { full: {} },
       foldingRangeProvider: true,

@@ -19,7 +19,7 @@ accept skirt-drop on Left because "hemmed on site"
 async function outline(text: string): Promise<DocumentSymbol[]> {
   const document = await parse(text);
   const params = { textDocument: { uri: document.uri.toString() } };
-  return (await services.lsp.DocumentSymbolProvider!.getSymbols(document, params));
+  return await services.lsp.DocumentSymbolProvider!.getSymbols(document, params);
 }
 
 const kindNames = new Map(Object.entries(SymbolKind).map(([name, kind]) => [kind, name]));

@@ -1,0 +1,108 @@
+import { type LangiumDocument, TextDocument } from 'langium';
+import type { Assessment, Remedy, Verdict } from '@boothwright/fit';
+import type { CodeAction, TextEdit } from 'vscode-languageserver-types';
+import type { BoothServices } from '../services.js';
+import type { FindingData } from '../validation/findings.js';
+import type { BoothFormatter } from './formatter.js';
+
+export const fixAllKind = 'source.fixAll.boothwright';
+
+/**
+ * The changes of this file that put a finding right and make no other worse, in one, with the file formatted. Each is safe for itself;
+ * whether they are together is tried, and what spoils something is left out. Where two would change the same text the first is
+ * taken; what would change another file is left to the quick fixes. Nothing if there is no such change, or if the text cannot be read.
+ */
+export async function fixAll(document: LangiumDocument, services: BoothServices): Promise<CodeAction | undefined> {
+  const { textDocument, uri, parseResult } = document;
+  if (parseResult.lexerErrors.length > 0 || parseResult.parserErrors.length > 0) return undefined;
+  const chosen = (await harmless(document, safeChanges(document), services)).flat();
+  if (chosen.length === 0) return undefined;
+  const changed = TextDocument.applyEdits(textDocument, chosen);
+  const draft = services.shared.workspace.LangiumDocumentFactory.fromString(changed, uri);
+  const after = (services.lsp.Formatter as BoothFormatter).formatted(draft, indentationOf(changed));
+  return {
+    title: `Put right what is safe to change: ${chosen.length} ${chosen.length === 1 ? 'value' : 'values'}`,
+    kind: fixAllKind,
+    edit: { changes: { [uri.toString()]: [difference(textDocument, after)] } },
+  };
+}
+
+/** For each finding the first safe remedy that is free to take: the edits of each. */
+function safeChanges({ textDocument, diagnostics = [], uri }: LangiumDocument): TextEdit[][] {
+  const chosen: TextEdit[][] = [];
+  const isFree = (edits: readonly TextEdit[]) =>
+    !edits.some((edit) => chosen.flat().some((one) => overlaps(one, edit, textDocument)));
+  for (const { data } of diagnostics) {
+    const { remedies = [] } = (data ?? {}) as Partial<FindingData>;
+    const edits = remedies.filter(({ safe }) => safe).map((remedy) => ownEdits(remedy, uri.toString()));
+    const free = edits.find((some) => some.length > 0 && isFree(some));
+    if (free) chosen.push(free);
+  }
+  return chosen;
+}
+
+/** All of the changes if they make nothing worse together, else those that make nothing worse one after another. */
+async function harmless(
+  document: LangiumDocument,
+  changes: TextEdit[][],
+  { Assessments, Trial }: BoothServices,
+): Promise<TextEdit[][]> {
+  const now = Assessments.safelyOf(document)?.assessment;
+  if (!now || changes.length === 0) return [];
+  const isHarmless = async (some: readonly TextEdit[][]) => {
+    const then = await Trial.assess(document, TextDocument.applyEdits(document.textDocument, some.flat()));
+    return then !== undefined && !isWorse(then, now);
+  };
+  if (await isHarmless(changes)) return changes;
+  const kept: TextEdit[][] = [];
+  for (const change of changes) if (await isHarmless([...kept, change])) kept.push(change);
+  return kept;
+}
+
+const ranks: readonly Verdict[] = ['pass', 'unknown', 'marginal', 'fail'];
+
+function isWorse(then: Assessment, now: Assessment): boolean {
+  const before = worstByTopic(now);
+  return [...worstByTopic(then)].some(([topic, rank]) => rank > (before.get(topic) ?? 0));
+}
+
+/** The worst rank of what each check says of each thing and person. */
+function worstByTopic({ findings }: Assessment): Map<string, number> {
+  const worst = new Map<string, number>();
+  for (const { check, subject, operator, posture, verdict } of findings) {
+    const topic = JSON.stringify([check, subject, operator, posture]);
+    worst.set(topic, Math.max(worst.get(topic) ?? 0, ranks.indexOf(verdict)));
+  }
+  return worst;
+}
+
+/** The edits of a remedy; none if it changes another file too. */
+function ownEdits({ changes }: Remedy, uri: string): TextEdit[] {
+  if (changes.some(({ origin }) => origin.uri !== uri)) return [];
+  return changes.map(({ origin: { start, end }, text }) => ({ range: { start, end }, newText: text }));
+}
+
+function overlaps({ range: a }: TextEdit, { range: b }: TextEdit, textDocument: TextDocument): boolean {
+  const at = (place: TextEdit['range']['start']) => textDocument.offsetAt(place);
+  return at(a.start) <= at(b.end) && at(b.start) <= at(a.end);
+}
+
+/** The smallest single edit that leads from a text to another. */
+function difference(textDocument: TextDocument, after: string): TextEdit {
+  const before = textDocument.getText();
+  const most = Math.min(before.length, after.length);
+  let start = 0;
+  while (start < most && before[start] === after[start]) start++;
+  let end = 0;
+  while (end < most - start && before.at(-1 - end) === after.at(-1 - end)) end++;
+  return {
+    range: { start: textDocument.positionAt(start), end: textDocument.positionAt(before.length - end) },
+    newText: after.slice(start, after.length - end),
+  };
+}
+
+/** How the text is indented already; an editor does not say it with a request for actions. */
+function indentationOf(text: string): { tabSize: number; insertSpaces: boolean } {
+  const first = /^([ \t]+)(?![ \t]|\/\/)\S/m.exec(text)?.[1] ?? '  ';
+  return { tabSize: first.length, insertSpaces: !first.startsWith('\t') };
+}

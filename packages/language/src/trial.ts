@@ -1,0 +1,29 @@
+import { EmptyFileSystemProvider, type LangiumDocument } from 'langium';
+import type { LangiumSharedServices } from 'langium/lsp';
+import type { Assessment } from '@boothwright/fit';
+import type { BoothContext, BoothServices } from './services.js';
+
+/** Makes services that know no file, to try a text without touching what the editor shows. */
+type Create = (context: BoothContext) => { readonly shared: LangiumSharedServices; readonly booth: BoothServices };
+
+/** Assesses a text that a file might have, beside the files that it imports as they are now. */
+export class Trial {
+  constructor(
+    private readonly services: BoothServices,
+    private readonly create: Create,
+  ) {}
+
+  async assess(document: LangiumDocument, text: string): Promise<Assessment | undefined> {
+    const { shared, booth } = this.create({
+      fileSystemProvider: () => new EmptyFileSystemProvider(),
+      computation: this.services.Computation,
+    });
+    const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = shared.workspace;
+    const drafts = this.services.workspace.Imports.visibleFrom(document).map((each) =>
+      LangiumDocumentFactory.fromString(each === document ? text : each.textDocument.getText(), each.uri),
+    );
+    for (const draft of drafts) LangiumDocuments.addDocument(draft);
+    await DocumentBuilder.build(drafts);
+    return booth.Assessments.safelyOf(drafts[0]!)?.assessment;
+  }
+}
