@@ -45,7 +45,7 @@ function roomFacts(room: Room | undefined, { length }: Units): readonly (readonl
     room.stage?.height && `${length(room.stage.height.value)} high`,
   ];
   const seating = [
-    room.seating?.first && `nearest row ${length(room.seating.first.value)} in front of the booth`,
+    room.seating?.first && `nearest row ${length(room.seating.first.value)} from the front of the booth`,
     room.seating?.standing && 'people stand at times',
   ];
   const safety = [room.sprinklers && 'sprinklers', room.voiceAlarm && 'voice alarm'];
