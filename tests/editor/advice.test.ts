@@ -8,10 +8,17 @@ desk Table { width 60in  depth 27in  height 46in }
 stool Tall { seat 26in..32in  seat-depth 15in  seat-width 17in  foot-ring 15in below seat }
 workstation Sound { desk Table  stool Tall  operators Noor }
 `;
+const loose = `booth "Loose" { show in }
+desk Left {width 60in   depth 30in height 40in}
+skirt Front { on Left  drop 45in }
+room { width 30ft depth 44ft }
+place Left at 10ft, 62in
+walkway Behind { between booth and back-wall  serves 40 }
+`;
 let editor: Editor;
 
 beforeAll(async () => {
-  editor = await openEditor('advice', { 'high.booth': tooHigh });
+  editor = await openEditor('advice', { 'high.booth': tooHigh, 'loose.booth': loose });
   await editor.open('high.booth');
 });
 
@@ -56,6 +63,28 @@ test('the lens over a workstation tells whom it fits, and shows the plans withou
   expect((await editor.lines()).map(({ text }) => text)).toContainEqual(expect.stringContaining('height 46in }'));
 });
 
+test('beside a walkway stands how wide it is clear', async () => {
+  await editor.open('loose.booth');
+  await expect.poll(hints, soon).toEqual(['62 in clear']);
+  await editor.screenshot('a-hint');
+});
+
+test('formatting lays the text out, and the hint goes with its name', async () => {
+  await editor.run('Format Document');
+  await expect.poll(lines, soon).toContain('desk Left { width 60in  depth 30in  height 40in }');
+  expect(await lines()).toContain('room { width 30ft  depth 44ft }');
+  expect(await hints()).toEqual(['62 in clear']);
+});
+
+test('the command that fixes all takes the safe remedies', async () => {
+  await expect.poll(async () => (await editor.squiggles()).map(({ text }) => text), soon).toContain('45in');
+  await editor.run('Fix All');
+  await expect
+    .poll(lines, soon)
+    .toContainEqual(expect.stringMatching(/^skirt Front \{ on Left {2}drop 39[ \d/]*in \}$/));
+  await editor.screenshot('all-fixed');
+});
+
 test('the logs of the extension host tell of no error', () => {
   expect(editor.logErrors()).toEqual([]);
 });
@@ -63,4 +92,16 @@ test('the logs of the extension host tell of no error', () => {
 /** The words under warning squiggles. */
 async function warnings(): Promise<string[]> {
   return (await editor.squiggles()).filter(({ severity }) => severity === 'warning').map(({ text }) => text);
+}
+
+async function lines(): Promise<string[]> {
+  return (await editor.lines()).map(({ text }) => text);
+}
+
+/** What the editor shows between the words of the text. */
+async function hints(): Promise<string[]> {
+  const shown = editor.page.locator(
+    '.editor-group-container.active .view-line [class*="dyn-rule"], .editor-group-container.active .view-line [class*="ced-"]',
+  );
+  return (await shown.allInnerTexts()).map((text) => text.replaceAll('\u00a0', ' ').trim()).filter(Boolean);
 }

@@ -8,8 +8,8 @@ import type { BoothFormatter } from './formatter.js';
 export const fixAllKind = 'source.fixAll.boothwright';
 
 /**
- * The changes of this file that put a finding right and make no other worse, in one, with the file formatted. Each is safe for itself;
- * whether they are together is tried, and what spoils something is left out. Where two would change the same text the first is
+ * The changes of this file that put a finding right and make no other worse, in one, with the file formatted. Their checks
+ * call each of them safe; whether they are so together is tried, and what spoils something is left out. Where two would change the same text the first is
  * taken; what would change another file is left to the quick fixes. Nothing if there is no such change, or if the text cannot be read.
  */
 export async function fixAll(document: LangiumDocument, services: BoothServices): Promise<CodeAction | undefined> {
