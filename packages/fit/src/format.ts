@@ -3,12 +3,15 @@ import { FOOT, INCH, type Degrees, type DisplayUnit, type Millimetres, type Rang
 /** Inches are shown to the nearest eighth: finer than a tape is read, coarser than noise. */
 const INCH_STEPS = 8;
 
+/** From 30 ft on nobody counts inches: a room is 66 ft deep, not 792 in. */
+const LONG: Millimetres = 30 * FOOT;
+
 /** A length as people of that unit write it: `41 1/4 in`, `5 ft 10 1/2 in`, `1048 mm`, `104.8 cm`, `1.05 m`. */
 export function formatLength(length: Millimetres, unit: DisplayUnit): string {
   if (!Number.isFinite(length)) return '?';
   switch (unit) {
     case 'in':
-      return `${inches(length)} in`;
+      return Math.abs(length) >= LONG ? feetAndInches(length) : `${inches(length)} in`;
     case 'ft':
       return feetAndInches(length);
     case 'mm':
@@ -24,7 +27,8 @@ export function formatLength(length: Millimetres, unit: DisplayUnit): string {
 export function formatRange({ min, max }: Range, unit: DisplayUnit): string {
   const [low, high] = [formatLength(min, unit), formatLength(max, unit)];
   if (low === high) return low;
-  return unit === 'ft' ? `${low} to ${high}` : `${low.slice(0, -unit.length - 1)} to ${high}`;
+  const once = unit !== 'ft' && high.endsWith(` ${unit}`) && !low.includes('ft') && !high.includes('ft');
+  return once ? `${low.slice(0, -unit.length - 1)} to ${high}` : `${low} to ${high}`;
 }
 
 /** A length as it would be typed into a booth file, in the file's unit: `41 1/4in`, `1048mm`. */
