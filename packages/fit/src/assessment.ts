@@ -88,7 +88,7 @@ export interface Remedy {
   readonly title: string;
   /** Replace the text at each origin. Empty for advice that is no change of one number. */
   readonly changes: readonly { readonly origin: Origin; readonly text: string }[];
-  /** True if taking it cannot make another finding worse for the people named. */
+  /** True if taking it makes no seat or stand finding worse for anyone at the place. */
   readonly safe: boolean;
 }
 

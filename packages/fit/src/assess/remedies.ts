@@ -2,6 +2,7 @@ import type { Remedy } from '../assessment.js';
 import type { Posture } from '../booth.js';
 import { listOf, typeLength } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
+import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Demand } from '../stations/demand.js';
 import { settingOf } from '../stations/rules.js';
 import { sharesOf } from '../stations/shares.js';
@@ -85,8 +86,23 @@ function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): R
   return {
     title: `${verb} ${choice.label} to ${choice.words(value)}: ${effect}${price}`,
     changes: [{ origin: choice.origin, text: typeLength(value, scene.booth.show) }],
-    safe: lost.length === 0,
+    safe: lost.length === 0 && choice.places.every((place) => !worsens(choice, place, value)),
   };
+}
+
+/** Whether some check of a place has a worse verdict with the value than it has now. */
+function worsens(choice: Choice, place: Place, value: Millimetres): boolean {
+  const now = ranksAt(choice, place, choice.now);
+  return ranksAt(choice, place, value).some((rank, index) => rank < now[index]!);
+}
+
+/** By rule: 0 fails, 1 is marginal, 2 passes, as a finding would say. */
+function ranksAt(choice: Choice, place: Place, value: Millimetres): number[] {
+  const { rules, heights } = choice.at(place, value);
+  const { people, wanted } = place.person;
+  const preferred = sharesOf(rules, 'preferred', heights, people).byRule;
+  const outer = sharesOf(rules, 'outer', heights, people).byRule;
+  return preferred.map((share, index) => ['fail', 'marginal', 'pass'].indexOf(verdictOf(share, outer[index]!, wanted)));
 }
 
 /** Whether a value suits: an operator whose mean body is inside every preferred band, a crowd that reaches its cover. */
