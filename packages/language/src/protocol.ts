@@ -1,4 +1,4 @@
-import type { Assessment, StationAdvice } from '@boothwright/fit';
+import type { Advice, Assessment, StationAdvice } from '@boothwright/fit';
 
 /** What an editor asks the language server beyond the standard protocol. */
 
@@ -8,6 +8,8 @@ export const assessmentRequest = 'boothwright/assessment';
 export interface AssessmentParams {
   /** The URI of the booth file's text document. */
   readonly uri: string;
+  /** What would fit is wanted too. It costs more than all checks together. */
+  readonly advice?: boolean;
 }
 
 /** `null` instead of this: the server does not know the file, or has never been able to read it. */
@@ -15,6 +17,8 @@ export interface AssessmentResult {
   readonly assessment: Assessment;
   /** True if the text cannot be read now, and this is of the last text that could. */
   readonly stale: boolean;
+  /** What would fit, if it was asked for. */
+  readonly advice?: Advice;
 }
 
 /** What an editor tells of itself as `initializationOptions`. */

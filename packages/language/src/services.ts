@@ -8,7 +8,16 @@ import {
   type PartialLangiumServices,
   type PartialLangiumSharedServices,
 } from 'langium/lsp';
-import { adviseStation, assess, type Assessment, type Booth, checks, type StationAdvice } from '@boothwright/fit';
+import {
+  type Advice,
+  advise,
+  adviseStation,
+  assess,
+  type Assessment,
+  type Booth,
+  checks,
+  type StationAdvice,
+} from '@boothwright/fit';
 import { Assessments } from './assessments.js';
 import { BoothGeneratedSharedModule, BoothLanguageGeneratedModule } from './generated/module.js';
 import { BoothCodeActionProvider } from './lsp/code-actions.js';
@@ -38,6 +47,8 @@ import { BoothConfigurationProvider } from './workspace/settings.js';
 /** What the language asks of the computation. */
 export interface Computation {
   assess(booth: Booth): Assessment;
+  /** What would fit everywhere, with curves and what to buy. */
+  advise(booth: Booth): Advice;
   /** What would fit at a workstation; nothing if the booth has none of that name. */
   adviseStation(booth: Booth, workstation: string): StationAdvice | undefined;
   /** The ids of all checks, for `accept` and `limit`. */
@@ -61,6 +72,7 @@ export interface BoothContext extends DefaultSharedModuleContext {
 
 const product: Computation = {
   assess: (booth) => assess(booth),
+  advise: (booth) => advise(booth),
   adviseStation: (booth, workstation) => adviseStation(booth, workstation),
   checks: checks.map(({ id }) => id),
 };

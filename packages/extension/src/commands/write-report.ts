@@ -31,6 +31,7 @@ export async function writeReport(context: ExtensionContext, client: BaseLanguag
     generatedBy: `Boothwright ${versionOf(context)}`,
     date: new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }),
     names,
+    advice: result.advice,
   });
   try {
     if (await writeSafely(target, html, isReport)) show(target, html);
@@ -44,7 +45,10 @@ async function currentAssessment(
   client: BaseLanguageClient,
   document: TextDocument,
 ): Promise<AssessmentResult | undefined> {
-  const result = await client.sendRequest<AssessmentResult | null>(assessmentRequest, { uri: document.uri.toString() });
+  const result = await client.sendRequest<AssessmentResult | null>(assessmentRequest, {
+    uri: document.uri.toString(),
+    advice: true,
+  });
   if (!result) {
     void window.showErrorMessage(
       'This file cannot be read yet. Correct the errors marked in it, then write the report.',

@@ -1,6 +1,6 @@
 import { EmptyFileSystem, TextDocument } from 'langium';
 import { parseHelper } from 'langium/test';
-import { adviseStation, assess, checks } from '@boothwright/fit';
+import { advise as adviseAll, adviseStation, assess, checks } from '@boothwright/fit';
 import type { CodeAction } from 'vscode-languageserver-types';
 import { describe, expect, test, vi } from 'vitest';
 import { createBoothServices } from '../services.js';
@@ -8,7 +8,12 @@ import { createBoothServices } from '../services.js';
 const advise = vi.fn(adviseStation);
 const { booth: services } = createBoothServices({
   ...EmptyFileSystem,
-  computation: { assess, adviseStation: (...given) => advise(...given), checks: checks.map(({ id }) => id) },
+  computation: {
+    assess,
+    advise: adviseAll,
+    adviseStation: (...given) => advise(...given),
+    checks: checks.map(({ id }) => id),
+  },
 });
 const parse = parseHelper(services);
 

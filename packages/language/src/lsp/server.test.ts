@@ -253,6 +253,17 @@ workstation Sound { desk Left  stool Tall  operators Noor }
     });
     expect(await ask('Nobody')).toBeNull();
   });
+
+  test('comes with the assessment where it is asked for', async () => {
+    const editor = await start();
+    await editor.open(tooHigh);
+    const ask = (advice: boolean) =>
+      editor.connection.sendRequest<AssessmentResult>(assessmentRequest, { uri, advice });
+    expect((await ask(false)).advice).toBeUndefined();
+    const { advice } = await ask(true);
+    expect(advice!.stations.map(({ workstation }) => workstation)).toEqual(['Sound']);
+    expect(advice!.shopping.map(({ item }) => item)).toContain('stool Tall');
+  });
 });
 
 describe('an assessment', () => {

@@ -46,11 +46,15 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
   });
   connection.onRequest(
     assessmentRequest,
-    async ({ uri: text }: AssessmentParams, token: CancellationToken): Promise<AssessmentResult | null> => {
+    async ({ uri: text, advice }: AssessmentParams, token: CancellationToken): Promise<AssessmentResult | null> => {
       const uri = URI.parse(text);
       if (!LangiumDocuments.hasDocument(uri)) return null;
       await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
-      return WorkspaceLock.read(() => current(uri) ?? null);
+      return WorkspaceLock.read(() => {
+        const result = current(uri);
+        if (!result || !advice) return result ?? null;
+        return { ...result, advice: booth.Computation.advise(result.assessment.booth) };
+      });
     },
   );
 
