@@ -44,3 +44,35 @@ describe('the catalogue', () => {
     }
   });
 });
+
+/** Their examples have nothing that the file's own limit would be about; their own tests hold them to it. */
+const heldInOwnTests = ['rack-fits', 'skirt-run', 'walkway-pinch'];
+const limited = checks.filter(({ id, takesLimit }) => takesLimit && !heldInOwnTests.includes(id));
+const unlimited = checks.filter(({ takesLimit }) => !takesLimit);
+
+describe('a limit of the file’s own', () => {
+  const withLimit = ({ id, example: { fires } }: Check) => {
+    const said = `limit ${id} 3in because "our own"`;
+    const hasBooth = fires.includes('booth "');
+    return hasBooth
+      ? fires.replace(/booth "[^"]*" \{/, (head) => `${head} ${said} `)
+      : `booth "Own" { ${said} }\n${fires}`;
+  };
+
+  it.each(limited.map((check) => [check.id, check] as const))(
+    'is what %s is held to, its reason repeated',
+    async (_, check) => {
+      const sources = (await findingsOf(check, withLimit(check))).map(({ source }) => source);
+      expect(sources).toContain('the file’s own limit: our own');
+    },
+  );
+
+  it.each(unlimited.map((check) => [check.id, check] as const))(
+    'is refused for %s, not passed over',
+    async (_, check) => {
+      const text = withLimit(check);
+      const { diagnostics } = await analyse({ uri: URI.parse('test:/own.booth'), text }, { fileSystem });
+      expect(diagnostics.filter(({ kind }) => kind === 'text').map(({ code }) => code)).toEqual(['no-single-limit']);
+    },
+  );
+});

@@ -53,6 +53,8 @@ export interface Computation {
   adviseStation(booth: Booth, workstation: string): StationAdvice | undefined;
   /** The ids of all checks, for `accept` and `limit`. */
   readonly checks: readonly string[];
+  /** The ids of those that a file may hold to a number of its own; all, if it is not said. */
+  readonly limits?: readonly string[];
 }
 
 export interface BoothAddedServices {
@@ -75,6 +77,7 @@ const product: Computation = {
   advise: (booth) => advise(booth),
   adviseStation: (booth, workstation) => adviseStation(booth, workstation),
   checks: checks.map(({ id }) => id),
+  limits: checks.filter(({ takesLimit }) => takesLimit).map(({ id }) => id),
 };
 
 function languageModule(computation: Computation): Module<BoothServices, PartialLangiumServices & BoothAddedServices> {

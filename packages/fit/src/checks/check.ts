@@ -47,6 +47,8 @@ export interface Check {
   readonly limits: string;
   readonly sources: readonly Source[];
   readonly strength: Strength;
+  /** A file may hold it to one number of its own: `limit CHECK VALUE because "…"`. */
+  readonly takesLimit?: boolean;
   /** Where law or safety is touched. */
   readonly caution?: string;
   readonly unit?: MeasureUnit;

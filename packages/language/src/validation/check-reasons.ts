@@ -39,8 +39,14 @@ function checkCheck(node: Accept | Limit, word: 'accept' | 'limit', context: Con
     context.say('missing-value', keywordOf(node, word), `\`${word}\` needs the name of a check, such as skirt-drop.`);
     return;
   }
-  if (context.checks.includes(check)) return;
-  const suggestions = nearest(check, context.checks);
+  const { all, limits } = context.checks;
+  if (word === 'limit' && all.includes(check) && !limits.includes(check)) {
+    const instead = 'It has bounds on both sides, or of a body. Accept the finding with a reason instead.';
+    context.say('no-single-limit', partOf(node, 'check'), `\`${check}\` takes no limit of the file’s own. ${instead}`);
+    return;
+  }
+  if (all.includes(check)) return;
+  const suggestions = nearest(check, word === 'limit' ? limits : all);
   const message = `There is no check called \`${check}\`.${didYouMean(suggestions)}`;
   context.say('unknown-check', partOf(node, 'check'), message, { text: check, suggestions });
 }

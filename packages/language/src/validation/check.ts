@@ -14,7 +14,7 @@ import type { Issue } from './issue.js';
 export function checkDocument(
   document: LangiumDocument,
   visible: readonly LangiumDocument[],
-  checks: readonly string[],
+  checks: Context['checks'],
 ): Issue[] {
   const issues: Issue[] = [];
   const report = (issue: Issue) => void issues.push(issue);

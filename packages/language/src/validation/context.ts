@@ -15,8 +15,8 @@ export class Context {
     /** The document and all that it imports. */
     readonly visible: readonly LangiumDocument[],
     readonly show: DisplayUnit,
-    /** The ids of the checks. */
-    readonly checks: readonly string[],
+    /** The ids of the checks, and of those that take a limit of the file's own. */
+    readonly checks: { readonly all: readonly string[]; readonly limits: readonly string[] },
     readonly report: Report,
   ) {}
 

@@ -34,6 +34,7 @@ export const issueCodes = [
   'wrong-kind',
   'repeated-name',
   'unknown-check',
+  'no-single-limit',
   'missing-reason',
   'import-path',
   'import-missing',

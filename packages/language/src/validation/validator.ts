@@ -29,7 +29,10 @@ export class BoothValidator extends DefaultDocumentValidator {
     await interruptAndCheck(token);
     const { Imports, Computation, Assessments } = { ...this.services.workspace, ...this.services };
     const visible = Imports.visibleFrom(document);
-    const issues = checkDocument(document, visible, Computation.checks);
+    const issues = checkDocument(document, visible, {
+      all: Computation.checks,
+      limits: Computation.limits ?? Computation.checks,
+    });
     const diagnostics = issues.map((issue) => this.ofIssue(issue));
     await interruptAndCheck(token);
     return [...diagnostics, ...this.findings(document, issues.length > 0, Assessments)];

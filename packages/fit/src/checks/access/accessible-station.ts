@@ -43,6 +43,7 @@ export const accessibleStation: Check = {
     { name: ROUTE.source, says: 'Accessible route 36 in wide.', read: 'in the source' },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution:
     'Advice, not a finding of law: the standard does not bind most places where employees work, but duties to employees and volunteers remain. ' +
     PLANNING_AID,

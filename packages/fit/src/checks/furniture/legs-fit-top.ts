@@ -27,6 +27,7 @@ export const legsFitTop: Check = {
     },
   ],
   strength: 'common practice, no source',
+  takesLimit: true,
   unit: 'mm',
   example: {
     fires: `booth "Example" { }

@@ -37,6 +37,7 @@ export const rackFits: Check = {
     },
   ],
   strength: 'medium',
+  takesLimit: true,
   caution:
     'The maker’s manual rules, for depth and air too. The hall’s own panelboard needs free floor before it: a licensed electrician can say how much.',
   unit: 'mm',

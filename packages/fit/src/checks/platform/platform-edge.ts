@@ -27,6 +27,7 @@ export const platformEdge: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: `Openings in a guard, its strength, and exceptions for stages are the official’s call. ${PLANNING_AID}`,
   unit: 'mm',
   example: {

@@ -36,6 +36,7 @@ export const platformStep: Check = {
     { name: 'IBC 1011.11', says: 'Stairs have handrails on each side.', read: 'from memory' },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: `Landings, handrails of ramps and even risers are not checked here. ${PLANNING_AID}`,
   unit: 'mm',
   example: {

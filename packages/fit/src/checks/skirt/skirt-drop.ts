@@ -28,6 +28,7 @@ export const skirtDrop: Check = {
     { name: 'own bounds', says: 'No published least gap was found.', read: 'own bound' },
   ],
   strength: 'weak',
+  takesLimit: true,
   caution:
     'A hem that drags where people walk is a trip. Cloth in a public hall may need a flame certificate: ask the local fire official.',
   unit: 'mm',

@@ -40,6 +40,7 @@ export const skirtRun: Check = {
     },
   ],
   strength: 'weak',
+  takesLimit: true,
   unit: 'mm',
   example: {
     fires: `booth "Example" { }

@@ -48,6 +48,7 @@ export const elbowRoom: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   unit: 'mm',
   example: {
     fires: `desk Left { width 48in  depth 27in  height 29in }

@@ -48,6 +48,7 @@ export const passBehind: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   unit: 'mm',
   example: {
     fires: `room { width 30ft  depth 40ft }

@@ -25,6 +25,7 @@ export const roomBehind: Check = {
     { name: 'Panero & Zelnik 1979, 3.2', says: 'Chair clearance zone of 30 to 36 in.', read: 'in the source' },
   ],
   strength: 'strong',
+  takesLimit: true,
   unit: 'mm',
   example: {
     fires: `room { width 30ft  depth 40ft }

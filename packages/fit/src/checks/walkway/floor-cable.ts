@@ -30,6 +30,7 @@ export const floorCable: Check = {
     { name: profiles.us.cable.slope.source, says: 'A ramp rises at most 1 in 12.', read: 'in a secondary source' },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution:
     'A usual drop-over cover is steeper than a ramp for wheelchairs. Power cords may not run through doorways or under ' +
     `floor coverings: ask a licensed electrician. ${PLANNING_AID}`,

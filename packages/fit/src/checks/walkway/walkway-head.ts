@@ -28,6 +28,7 @@ export const walkwayHead: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: PLANNING_AID,
   unit: 'mm',
   example: {

@@ -32,6 +32,7 @@ export const walkwayPinch: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: `A pinch is a point, not a walkway, and codes for ways out may not allow it. ${PLANNING_AID}`,
   unit: 'mm',
   example: {

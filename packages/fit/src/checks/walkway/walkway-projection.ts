@@ -30,6 +30,7 @@ export const walkwayProjection: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: PLANNING_AID,
   unit: 'mm',
   example: {

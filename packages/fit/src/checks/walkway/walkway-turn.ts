@@ -31,6 +31,7 @@ export const walkwayTurn: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: PLANNING_AID,
   unit: 'mm',
   example: {

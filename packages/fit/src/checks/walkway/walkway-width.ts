@@ -49,6 +49,7 @@ export const walkwayWidth: Check = {
     },
   ],
   strength: 'strong',
+  takesLimit: true,
   caution: `A published least width is a minimum for one route. ${PLANNING_AID}`,
   unit: 'mm',
   example: {
