@@ -3,6 +3,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import {
   createConnection,
   createProtocolConnection,
+  type CodeAction,
   type CodeLens,
   type Diagnostic,
   type Hover,
@@ -296,5 +297,23 @@ describe('an assessment', () => {
     expect(await editor.assessment()).not.toBeNull();
     await editor.change('desk A { width 60in }');
     expect(await editor.assessment()).toBeNull();
+  });
+});
+
+describe('fixing all', () => {
+  test('right after a keystroke waits for what the checks say of the new text', async () => {
+    const editor = await start();
+    const text =
+      'booth "Loose" { }\ndesk Left { width 60in  depth 30in  height 40in }\nskirt Front { on Left  drop 45in }\n';
+    await editor.open(text);
+    const diagnostics = editor.change(`${text}// more\n`);
+    const range = { start: { line: 0, character: 0 }, end: { line: 4, character: 0 } };
+    const actions = await editor.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri },
+      range,
+      context: { diagnostics: [], only: ['source.fixAll'] },
+    });
+    expect(actions.map(({ kind }) => kind)).toEqual(['source.fixAll.boothwright']);
+    await diagnostics;
   });
 });

@@ -82,5 +82,6 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
   const ignore = () => undefined;
   ConfigurationProvider.onConfigurationSectionUpdate(() => void connection.languages.inlayHint.refresh().catch(ignore));
 
-  startLanguageServer(shared);
+  // Fixes are taken from diagnostics: without these an editor that asks right after a keystroke would be offered none.
+  startLanguageServer(shared, { CodeActionProvider: DocumentState.Validated });
 }
