@@ -78,10 +78,13 @@ test('formatting lays the text out, and the hint goes with its name', async () =
 
 test('the command that fixes all takes the safe remedies', async () => {
   await expect.poll(async () => (await editor.squiggles()).map(({ text }) => text), soon).toContain('45in');
-  await editor.run('Fix All');
-  await expect
-    .poll(lines, soon)
-    .toContainEqual(expect.stringMatching(/^skirt Front \{ on Left {2}drop 39[ \d/]*in \}$/));
+  const fixed = /^skirt Front \{ on Left {2}drop 39[ \d/]*in \}$/;
+  // The editor drops the answer if the text changes meanwhile, as after the formatting above: a person asks again.
+  for (let asked = 0; asked < 3 && !(await lines()).some((line) => fixed.test(line)); asked++) {
+    await editor.run('Fix All');
+    await new Promise((resolve) => setTimeout(resolve, 2000));
+  }
+  await expect.poll(lines, soon).toContainEqual(expect.stringMatching(fixed));
   await editor.screenshot('all-fixed');
 });
 

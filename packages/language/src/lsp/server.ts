@@ -82,6 +82,5 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
   const ignore = () => undefined;
   ConfigurationProvider.onConfigurationSectionUpdate(() => void connection.languages.inlayHint.refresh().catch(ignore));
 
-  // Fixes are taken from diagnostics: without these an editor that asks right after a keystroke would be offered none.
-  startLanguageServer(shared, { CodeActionProvider: DocumentState.Validated });
+  startLanguageServer(shared);
 }
