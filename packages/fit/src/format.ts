@@ -1,3 +1,4 @@
+import type { Posture } from './booth.js';
 import { FOOT, INCH, type Degrees, type DisplayUnit, type Millimetres, type Range, type Share } from './units.js';
 
 /** Inches are shown to the nearest eighth: finer than a tape is read, coarser than noise. */
@@ -53,6 +54,16 @@ export function formatShare(share: Share): string {
   if (share <= 0.005) return 'almost nobody';
   if (share >= 0.95 || share <= 0.05) return `about ${Math.round(share * 100)} in 100`;
   return `about ${Math.round(share * 10)} in 10`;
+}
+
+/** A share as a counted one: '62%'. */
+export function formatPercent(share: Share): string {
+  return `${Math.round(share * 100)}%`;
+}
+
+/** How a person works in a posture, after their name: 'seated' or 'standing'. */
+export function seatedOrStanding(posture: Posture): string {
+  return posture === 'sit' ? 'seated' : 'standing';
 }
 
 /** 'Noor', 'Noor and Tobias', 'Noor, Tobias and Priya'. */

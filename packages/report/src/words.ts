@@ -70,6 +70,4 @@ export function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
 }
 
-export function percent(share: number): string {
-  return `${Math.round(share * 100)}%`;
-}
+export { formatPercent as percent } from '@boothwright/fit';

@@ -1,6 +1,6 @@
 import type { Assessment, Finding, Remedy } from '@boothwright/fit';
 import type { Reading } from '../reading.js';
-import { changeObject, inUnit, printed, problemObject, rangeObject, rounded } from './values.js';
+import { changeObject, inUnit, measuresOf, printed, problemObject, rangeObject, rounded } from './values.js';
 
 /** The version of the object's form: `schema/assessment-1.schema.json`. A field may be added; none changes its meaning. */
 const SCHEMA = 'boothwright-assessment-1';
@@ -25,7 +25,7 @@ function toObject({ file, problems, understood, assessment }: Reading) {
 }
 
 function findingObject(finding: Finding) {
-  const { unit, missing } = finding;
+  const { missing } = finding;
   return {
     check: finding.check,
     subject: finding.subject.name,
@@ -33,12 +33,7 @@ function findingObject(finding: Finding) {
     operator: finding.operator ?? null,
     posture: finding.posture ?? null,
     verdict: finding.verdict,
-    measured: inUnit(finding.measured, unit),
-    limit: inUnit(finding.limit, unit),
-    margin: inUnit(finding.margin, unit),
-    unit: unit ?? null,
-    share: rounded(finding.share, 4),
-    shareAtLimit: rounded(finding.shareAtLimit, 4),
+    ...measuresOf(finding),
     message: finding.message,
     terms: finding.terms ?? null,
     source: finding.source,

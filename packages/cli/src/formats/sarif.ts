@@ -8,7 +8,7 @@ import { placeOf, type Place } from '../place.js';
 import type { Problem, Reading } from '../reading.js';
 import type { Status } from '../status.js';
 import { ruleOf, ruleOfCode } from './sarif-rules.js';
-import { inUnit, rounded } from './values.js';
+import { measuresOf } from './values.js';
 
 export interface SarifOptions {
   /** Write out what passes too. */
@@ -62,7 +62,7 @@ export function formatSarif(readings: readonly Reading[], { passes, status }: Sa
 const levels: Record<Verdict, Result['level']> = { fail: 'error', marginal: 'warning', unknown: 'note', pass: 'none' };
 
 function resultOf(file: string, finding: Finding): Result {
-  const { check, verdict, message, missing, unit, origin, related, accepted } = finding;
+  const { check, verdict, message, missing, origin, related, accepted } = finding;
   const addition = missing && !message.includes(missing.example) ? ` Add to ${missing.of}: ${missing.example}.` : '';
   const fixes = finding.remedies.filter(({ changes }) => changes.length > 0).map(fixOf);
   return {
@@ -87,12 +87,7 @@ function resultOf(file: string, finding: Finding): Result {
       subject: `${finding.subject.kind} ${finding.subject.name}`,
       operator: finding.operator ?? null,
       posture: finding.posture ?? null,
-      measured: inUnit(finding.measured, unit),
-      limit: inUnit(finding.limit, unit),
-      margin: inUnit(finding.margin, unit),
-      unit: unit ?? null,
-      share: rounded(finding.share, 4),
-      shareAtLimit: rounded(finding.shareAtLimit, 4),
+      ...measuresOf(finding),
       source: finding.source,
       strength: finding.strength,
     },

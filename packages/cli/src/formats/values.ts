@@ -1,4 +1,4 @@
-import type { MeasureUnit, Origin } from '@boothwright/fit';
+import type { Finding, MeasureUnit, Origin } from '@boothwright/fit';
 import { placeOf } from '../place.js';
 import type { Problem } from '../reading.js';
 
@@ -19,6 +19,18 @@ const digits: Record<MeasureUnit, number> = { mm: 1, deg: 1, arcmin: 1, kg: 1, c
 
 export function inUnit(value: number | undefined, unit: MeasureUnit | undefined): number | null {
   return rounded(value, unit ? digits[unit] : 4);
+}
+
+/** What a finding measured, in its unit and in shares. */
+export function measuresOf({ measured, limit, margin, unit, share, shareAtLimit }: Finding) {
+  return {
+    measured: inUnit(measured, unit),
+    limit: inUnit(limit, unit),
+    margin: inUnit(margin, unit),
+    unit: unit ?? null,
+    share: rounded(share, 4),
+    shareAtLimit: rounded(shareAtLimit, 4),
+  };
 }
 
 /** Null for what is absent, and for what is no number: JSON has no other word for it. */

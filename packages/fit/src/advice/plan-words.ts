@@ -1,5 +1,5 @@
 import type { LeftOut, Plan } from '../assessment.js';
-import { formatRange, formatShare, listOf } from '../format.js';
+import { formatRange, formatShare, listOf, seatedOrStanding } from '../format.js';
 import type { Scene } from '../scene/scene.js';
 
 /** More names than this are a crowd to read: they are counted. */
@@ -48,7 +48,7 @@ function isInPart(of: readonly LeftOut[]): boolean {
 /** Whom a plan leaves out, and in which posture if they are served in the other. */
 function outcome(of: readonly LeftOut[], sitsAndStands: SitsAndStands): string {
   const { who, posture } = of[0]!;
-  return isInOnePosture(of, sitsAndStands) ? `${who} ${posture === 'sit' ? 'seated' : 'standing'}` : who;
+  return isInOnePosture(of, sitsAndStands) ? `${who} ${seatedOrStanding(posture)}` : who;
 }
 
 function isInOnePosture(of: readonly LeftOut[], sitsAndStands: SitsAndStands): boolean {

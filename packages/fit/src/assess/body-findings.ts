@@ -4,7 +4,7 @@ import type { DimensionName } from '../bodies/dimensions.js';
 import type { Posture } from '../booth.js';
 import { cannotSay } from '../checks/cannot-say.js';
 import type { Check, FindingDraft, Reading } from '../checks/check.js';
-import { formatShare, possessive } from '../format.js';
+import { formatShare, possessive, formatPercent } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Band, type Demand } from '../stations/demand.js';
@@ -181,7 +181,7 @@ function isCounted(person: Person, rule: StationRule, { demand, side }: Reading)
 }
 
 function ofCrowd(person: Person, rule: StationRule, { share, shareAtLimit }: Shares): string {
-  return `${rule.title}: ${percent(share)} of ${person.name} meet the preferred band (${percent(person.wanted)} wanted), ${percent(shareAtLimit)} the outer limit.`;
+  return `${rule.title}: ${formatPercent(share)} of ${person.name} meet the preferred band (${formatPercent(person.wanted)} wanted), ${formatPercent(shareAtLimit)} the outer limit.`;
 }
 
 /** Where the answer is a share of people, say so; a person of whom all is measured gets no such sentence. */
@@ -191,10 +191,6 @@ function certainty(person: Person, { share, shareAtLimit }: Shares): string[] {
   return [
     `Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
   ];
-}
-
-function percent(share: Share): string {
-  return `${Math.round(share * 100)}%`;
 }
 
 /** The one measurement that would settle the check, when one would. */

@@ -1,8 +1,7 @@
-import type { Polygon } from '../assessment.js';
 import type { Door, PlanPoint, Room, Skirt } from '../booth.js';
 import { clearWidth } from '../layout/clear-width.js';
 import { areaOutline, placedDoor } from '../layout/layout.js';
-import { distanceBetween } from '../layout/polygon.js';
+import { distanceBetween, box } from '../layout/polygon.js';
 import type { Scene } from '../scene/scene.js';
 import { crowdObstacles } from '../scene/sight.js';
 import { wayAcross } from './across.js';
@@ -79,13 +78,4 @@ function runsOf(scene: Scene, { on, sides }: Skirt): readonly Segment[] {
     const front: Segment[] = wants.has('front') ? [[farLeft, farRight]] : [];
     return [...front, ...[...left, ...right].filter(isFree)];
   });
-}
-
-function box(left: number, right: number, near: number, far: number): Polygon {
-  return [
-    { x: left, y: near },
-    { x: right, y: near },
-    { x: right, y: far },
-    { x: left, y: far },
-  ];
 }

@@ -6,7 +6,7 @@ import { screenObstacles } from '../scene/sight.js';
 import { linesOf } from '../scene/viewing.js';
 import type { Millimetres } from '../units.js';
 import { areaOutline } from './layout.js';
-import { gapBetween, type Gap } from './polygon.js';
+import { gapBetween, type Gap, box, FAR } from './polygon.js';
 
 /** The clear width of a walkway and what it is made of: `from` between bare pieces, less `seat`, less `projection`. */
 export interface ClearWidth {
@@ -232,9 +232,6 @@ function joined(desk: Polygon, seats: Polygon): Polygon {
   return [seats[0]!, seats[1]!, desk[2]!, desk[3]!];
 }
 
-/** Walls are long thin pieces just outside the room. */
-const FAR: Millimetres = 1e6;
-
 /** A wall of the room as something that bounds a walkway; none if the file does not say where it is. */
 export function wallObstacle(scene: Scene, wall: string): readonly Obstacle[] {
   const room = scene.booth.room;
@@ -263,15 +260,6 @@ export function seatingLine(scene: Scene): Millimetres | undefined {
   const first = scene.booth.room?.seating?.first?.value;
   const fronts = boothObstacles(scene).flatMap(({ bare }) => bare.map((point) => point.y));
   return first === undefined || fronts.length === 0 ? undefined : Math.max(...fronts) + first;
-}
-
-function box(left: number, right: number, near: number, far: number): Polygon {
-  return [
-    { x: left, y: near },
-    { x: right, y: near },
-    { x: right, y: far },
-    { x: left, y: far },
-  ];
 }
 
 function nameOf(side: Side): string {

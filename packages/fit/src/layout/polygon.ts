@@ -42,6 +42,19 @@ export function rectangleIn(frame: Frame, along: readonly [number, number], away
   ];
 }
 
+/** A rectangle that stands square to the room. */
+export function box(left: Millimetres, right: Millimetres, near: Millimetres, far: Millimetres): Polygon {
+  return [
+    { x: left, y: near },
+    { x: right, y: near },
+    { x: right, y: far },
+    { x: left, y: far },
+  ];
+}
+
+/** Farther than any room reaches: for walls and rows that go on past what the plan says. */
+export const FAR: Millimetres = 1e6;
+
 /** Smallest distance between two convex outlines; 0 if they touch or overlap. */
 export function distanceBetween(a: Polygon, b: Polygon): Millimetres {
   return gapBetween(a, b)?.distance ?? 0;

@@ -4,7 +4,7 @@ import type { Scene } from '../scene/scene.js';
 import type { Millimetres } from '../units.js';
 import { boothObstacles, clearWidth, seatingLine, sidesOf, wallObstacle, type Obstacle } from './clear-width.js';
 import { areaOutline } from './layout.js';
-import { clip, gapBetween, spanAlong } from './polygon.js';
+import { clip, gapBetween, spanAlong, box, FAR } from './polygon.js';
 
 /** A walkway that turns back round the end of what it runs along. */
 export interface Turn {
@@ -110,15 +110,8 @@ function othersThan(scene: Scene, element: readonly Obstacle[]) {
   ];
 }
 
-const FAR: Millimetres = 1e6;
-
 function fromLine(y: Millimetres): Polygon {
-  return [
-    { x: -FAR, y },
-    { x: FAR, y },
-    { x: FAR, y: y + 1000 },
-    { x: -FAR, y: y + 1000 },
-  ];
+  return box(-FAR, FAR, y, y + 1000);
 }
 
 function nearest(

@@ -18,8 +18,6 @@ export interface Scene {
   readonly stations: readonly Station[];
   /** A length in the reader's unit. */
   length(value: Millimetres): string;
-  /** The limit of a check: the file's own number, or the published one. */
-  limit(check: string, published: Millimetres): Millimetres;
   /** The rules that hold at a station in a posture, in their order; the station may be a changed one. */
   rules(station: Station, posture: Posture): readonly StationRule[];
 }
@@ -38,7 +36,6 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
   const stations = booth.workstations.map((workstation) => stationOf(booth, workstation, persons));
   const ordered = checks.filter((check) => check.rule).sort((a, b) => a.rule!.order - b.rule!.order);
   const rulesByStation = new Map<Station, Map<Posture, readonly StationRule[]>>();
-  const overrides = new Map(booth.overrides.map((override) => [override.check, override.value]));
 
   return {
     checks,
@@ -47,7 +44,6 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
     persons,
     stations,
     length: (value) => formatLength(value, booth.show),
-    limit: (check, published) => overrides.get(check) ?? published,
     rules(station, posture) {
       const byPosture = rulesByStation.get(station) ?? new Map<Posture, readonly StationRule[]>();
       rulesByStation.set(station, byPosture);

@@ -1,8 +1,8 @@
 import type { Polygon } from '../assessment.js';
 import type { Origin, PlanPoint } from '../booth.js';
 import { placedDesk } from '../layout/layout.js';
-import { pointIn } from '../layout/polygon.js';
-import type { Station } from '../stations/station.js';
+import { pointIn, FAR } from '../layout/polygon.js';
+import { placeAlong, type Station } from '../stations/station.js';
 import type { Millimetres } from '../units.js';
 import type { Scene } from './scene.js';
 import { linesOf, viewsAt, type View } from './viewing.js';
@@ -47,7 +47,7 @@ export function floorAt(scene: Scene, point: PlanPoint): Millimetres {
 export function eyePlace(scene: Scene, station: Station): PlanPoint | undefined {
   const placed = station.desk && placedDesk(scene.layout, station.desk);
   if (!placed) return undefined;
-  return pointIn(placed.frame, station.workstation.at?.value ?? placed.width / 2, station.workstation.lean.value);
+  return pointIn(placed.frame, placeAlong(station), station.workstation.lean.value);
 }
 
 /** Every screen that can be placed. */
@@ -58,7 +58,7 @@ export function screenObstacles(scene: Scene): readonly Obstacle[] {
     if (!placed || !eye) return [];
     const floor = floorAt(scene, eye);
     return viewsAt(station).views.map((view): Obstacle => {
-      const along = (station.workstation.at?.value ?? placed.width / 2) + view.aside;
+      const along = placeAlong(station) + view.aside;
       const away = station.workstation.lean.value + view.ahead;
       const facing = ((view.bearing + view.swing) * Math.PI) / 180;
       const half = view.size.width / 2;
@@ -124,8 +124,6 @@ export function crowdObstacles(scene: Scene): readonly Obstacle[] {
     };
   }).filter(({ line }) => line[0].y < edge);
 }
-
-const FAR = 1e6;
 
 /** A person at a place, facing any way. */
 export function personObstacle(

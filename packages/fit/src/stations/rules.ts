@@ -1,8 +1,7 @@
 import type { People } from '../bodies/people.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import type { Millimetres, Range } from '../units.js';
-import { tolerant, type Band, type Demand, type Dimensions } from './demand.js';
-import { bodyPart } from './demand.js';
+import { bodyPart, tolerant, type Band, type Demand, type Dimensions, type LinearForm } from './demand.js';
 import { allSettings, copySettings, largestGap, narrow, pick, smallestGap, type Settings } from './settings.js';
 
 /** What one check demands at one station, in the order in which a person gives way: feet first, elbows last. */
@@ -44,9 +43,10 @@ export function settingsOf(rules: readonly Rule[], heights: Heights, people: Peo
   const compiled = rules.map((rule) => rule.demands.map((demand) => compile(demand, people)));
   const seat = new Float64Array(people.count);
   const desk = new Float64Array(people.count);
-  const settings = allSettings(heights.seat, heights.desk);
+  const all = allSettings(heights.seat, heights.desk);
+  const settings = { ...all };
   for (let person = 0; person < people.count; person++) {
-    resetTo(settings, heights);
+    copySettings(all, settings);
     for (const rule of compiled) meets(rule, settings, person);
     const chosen = pick(settings, gapWantedBy(compiled, person));
     seat[person] = chosen.seat;
@@ -85,13 +85,23 @@ interface Compiled {
 }
 
 function compile(demand: Demand, people: People): Compiled {
-  const rest = new Float64Array(people.count).fill(demand.form.constant);
-  for (const name in demand.form.body) {
-    const coefficient = demand.form.body[name as DimensionName]!;
-    const column = people.column(name as DimensionName);
-    for (let person = 0; person < people.count; person++) rest[person]! += coefficient * column[person]!;
-  }
+  const rest = bodyParts(demand.form, people.count, (dimension) => people.column(dimension));
   return { demand, band: tolerant(demand.preferred), rest };
+}
+
+/** The form's value but for the seat's and the desk's heights, person by person. */
+export function bodyParts(
+  form: LinearForm,
+  count: number,
+  columnOf: (dimension: DimensionName) => Float64Array,
+): Float64Array {
+  const rest = new Float64Array(count).fill(form.constant);
+  for (const name in form.body) {
+    const coefficient = form.body[name as DimensionName]!;
+    const column = columnOf(name as DimensionName);
+    for (let person = 0; person < count; person++) rest[person]! += coefficient * column[person]!;
+  }
+  return rest;
 }
 
 function meets(demands: readonly Compiled[], settings: Settings, person: number): boolean {
@@ -127,13 +137,4 @@ function gapWantedBy(compiled: readonly (readonly Compiled[])[], person: number)
 function nearerMiddle(wanted: number, band: Band, rest: number): number {
   const middle = (band.min + band.max) / 2 - rest;
   return Number.isFinite(middle) ? middle : wanted;
-}
-
-function resetTo(settings: Settings, heights: Heights): void {
-  settings.seatMin = heights.seat.min;
-  settings.seatMax = heights.seat.max;
-  settings.deskMin = heights.desk.min;
-  settings.deskMax = heights.desk.max;
-  settings.gapMin = -Infinity;
-  settings.gapMax = Infinity;
 }

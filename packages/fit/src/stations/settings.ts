@@ -89,6 +89,6 @@ export function pick(s: Settings, wantedGap: Millimetres): { readonly seat: Mill
   return { seat, desk: seat + gap };
 }
 
-export function clamp(value: number, min: number, max: number): number {
+function clamp(value: number, min: number, max: number): number {
   return Math.min(max, Math.max(min, value));
 }

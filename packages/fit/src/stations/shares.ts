@@ -2,7 +2,7 @@ import type { DimensionName } from '../bodies/dimensions.js';
 import type { People } from '../bodies/people.js';
 import type { Share } from '../units.js';
 import { tolerant, type Demand, type Level, type LinearForm } from './demand.js';
-import { keyOfRules, type Heights, type Rule } from './rules.js';
+import { bodyParts, keyOfRules, type Heights, type Rule } from './rules.js';
 
 export interface RuleShares {
   /** By rule: the share who meet it at the setting that suits them best. */
@@ -111,12 +111,7 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
 function boundsOf(demand: Demand, rule: number, level: Level, people: People): Bounds {
   const { form } = demand;
   const band = tolerant(demand[level]);
-  const rest = new Float64Array(people.count).fill(form.constant);
-  for (const name in form.body) {
-    const coefficient = form.body[name as DimensionName]!;
-    const column = people.recorded(name as DimensionName);
-    for (let person = 0; person < people.count; person++) rest[person]! += coefficient * column[person]!;
-  }
+  const rest = bodyParts(form, people.count, (dimension) => people.recorded(dimension));
   const { on, sign } = variableOf(form);
   const low = new Float64Array(people.count);
   const high = rest;

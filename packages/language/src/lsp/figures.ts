@@ -11,6 +11,7 @@ import {
   type MeasureUnit,
   POUND,
   type Verdict,
+  formatPercent,
 } from '@boothwright/fit';
 
 const marks: Record<Verdict, string> = { fail: '✗', marginal: '≈', unknown: '?', pass: '✓' };
@@ -59,15 +60,15 @@ function crowdLine(name: string, { crowds, show }: Booth): string {
   const between = stature
     ? `, between ${formatLength(stature.value.min, show)} and ${formatLength(stature.value.max, show)} tall`
     : '';
-  return `${percent(women.value)} women${mark(women)}, ${percent(cover.value)} of them to be served${mark(cover)}${between}.`;
+  return `${formatPercent(women.value)} women${mark(women)}, ${formatPercent(cover.value)} of them to be served${mark(cover)}${between}.`;
 }
 
 function servedLines(name: string, { workstations }: Assessment): string {
   const station = workstations.find((each) => each.name === name);
   return (station?.served ?? [])
     .map(({ who, posture, share, verdict, cover }) => {
-      const wanted = cover === undefined ? '' : `, ${percent(cover)} wanted`;
-      return `- ${marks[verdict]} ${who}, ${posture === 'sit' ? 'sitting' : 'standing'}: everything fits ${percent(share)}${wanted}`;
+      const wanted = cover === undefined ? '' : `, ${formatPercent(cover)} wanted`;
+      return `- ${marks[verdict]} ${who}, ${posture === 'sit' ? 'sitting' : 'standing'}: everything fits ${formatPercent(share)}${wanted}`;
     })
     .join('\n');
 }
@@ -119,8 +120,4 @@ function measure(value: number, unit: MeasureUnit, show: DisplayUnit): string {
 function weight(kilograms: number, show: DisplayUnit): string {
   const isInches = show === 'in' || show === 'ft';
   return isInches ? `${Math.round(kilograms / POUND)} lb` : `${Math.round(kilograms)} kg`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)}%`;
 }

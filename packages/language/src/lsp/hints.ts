@@ -1,6 +1,13 @@
 import type { LangiumDocument } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
-import { type Assessment, formatLength, formatRange, type Origin, type Posture } from '@boothwright/fit';
+import {
+  type Assessment,
+  formatLength,
+  formatRange,
+  type Origin,
+  formatPercent,
+  seatedOrStanding,
+} from '@boothwright/fit';
 import type { InlayHintParams } from 'vscode-languageserver';
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
@@ -51,7 +58,9 @@ function distances({ screens = [], booth: { show } }: Assessment): Hint[] {
     .map(({ origin, distances: all }) => {
       const each = all.map(({ distance }) => distance);
       const range = formatRange({ min: Math.min(...each), max: Math.max(...each) }, show);
-      const lines = all.map(({ who, posture, distance }) => `${who} ${how(posture)}: ${formatLength(distance, show)}`);
+      const lines = all.map(
+        ({ who, posture, distance }) => `${who} ${seatedOrStanding(posture)}: ${formatLength(distance, show)}`,
+      );
       return {
         kind: 'viewingDistance',
         origin,
@@ -83,23 +92,15 @@ function shares({ booth, workstations }: Assessment): Hint[] {
       const own = served.filter((one) => one.who === who && one.cover !== undefined);
       if (own.length === 0) return [];
       const label = own.map(({ share, posture }) =>
-        own.length > 1 ? `${percent(share)} ${how(posture)}` : `${percent(share)} served`,
+        own.length > 1 ? `${formatPercent(share)} ${seatedOrStanding(posture)}` : `${formatPercent(share)} served`,
       );
       const lines = own.map(
         ({ share, posture, cover }) =>
-          `Everything at ${name} fits ${percent(share)} of ${who} ${how(posture)}; ${percent(cover!)} are to be served.`,
+          `Everything at ${name} fits ${formatPercent(share)} of ${who} ${seatedOrStanding(posture)}; ${formatPercent(cover!)} are to be served.`,
       );
       return [{ kind: 'share' as const, origin, label: label.join(', '), tooltip: lines }];
     }),
   );
-}
-
-function how(posture: Posture): string {
-  return posture === 'sit' ? 'seated' : 'standing';
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)}%`;
 }
 
 function isWithin({ end: { line, character } }: Origin, { start, end }: Range): boolean {

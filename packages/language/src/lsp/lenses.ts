@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
-import { type Assessment, checks, type Finding, type Served, type Verdict } from '@boothwright/fit';
+import { type Assessment, checks, type Finding, type Served, type Verdict, formatPercent } from '@boothwright/fit';
 import type { CodeLens } from 'vscode-languageserver-types';
 import { adviseCommand, type AdviceParams, type ClientOptions } from '../protocol.js';
 import type { BoothServices } from '../services.js';
@@ -66,7 +66,7 @@ function detailOf(who: string, served: readonly Served[], findings: readonly Fin
   const crowd = served.filter((one) => one.who === who && one.cover !== undefined);
   if (crowd.length > 0) {
     const least = crowd.reduce((a, b) => (b.share < a.share ? b : a));
-    return `${who}: ${percent(least.share)} served, ${percent(least.cover!)} wanted`;
+    return `${who}: ${formatPercent(least.share)} served, ${formatPercent(least.cover!)} wanted`;
   }
   const [worst] = findings
     .filter(({ operator, verdict }) => operator === who && (verdict === 'fail' || verdict === 'marginal'))
@@ -77,8 +77,4 @@ function detailOf(who: string, served: readonly Served[], findings: readonly Fin
     );
   if (!worst) return undefined;
   return `${worst.message.split(/: |; |, so |\. |\.$/)[0]!}${worst.accepted === undefined ? '' : ' (accepted)'}`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)}%`;
 }

@@ -1,4 +1,5 @@
 import type { Posture } from '../../booth.js';
+import { formatPercent, seatedOrStanding } from '../../format.js';
 import type { Scene } from '../../scene/scene.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { sharesOf } from '../../stations/shares.js';
@@ -55,7 +56,7 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
   const weakest = rules[preferred.byRule.indexOf(Math.min(...preferred.byRule))]!;
   const limit = verdict === 'fail' ? 0.5 : crowd.wanted;
   const measured = verdict === 'fail' ? outer.joint : preferred.joint;
-  const served = `${percent(preferred.joint)} of ${crowd.name} are served at ${station.name} when ${posture === 'sit' ? 'seated' : 'standing'}`;
+  const served = `${formatPercent(preferred.joint)} of ${crowd.name} are served at ${station.name} when ${seatedOrStanding(posture)}`;
   return {
     subject: { kind: 'workstation', name: station.name },
     operator: crowd.name,
@@ -68,13 +69,9 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
     shareAtLimit: outer.joint,
     message:
       verdict === 'pass'
-        ? `${served}: the ${percent(crowd.wanted)} wanted are reached.`
-        : `${served}, where ${percent(crowd.wanted)} are wanted; ${percent(outer.joint)} are inside all outer limits. ‘${weakest.title}’ leaves out most: start there.`,
+        ? `${served}: the ${formatPercent(crowd.wanted)} wanted are reached.`
+        : `${served}, where ${formatPercent(crowd.wanted)} are wanted; ${formatPercent(outer.joint)} are inside all outer limits. ‘${weakest.title}’ leaves out most: start there.`,
     origin: station.workstation.people.find(({ name }) => name === crowd.name)?.origin ?? station.workstation.origin,
     related: [{ origin: crowd.origin, message: `what is known of ${crowd.name}` }],
   };
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)}%`;
 }

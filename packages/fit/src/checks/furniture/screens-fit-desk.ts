@@ -4,7 +4,7 @@ import { distanceBetween, penetration, pointIn, spanAlong, type Frame } from '..
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { linesOf, viewsAt, type View } from '../../scene/viewing.js';
-import { missing, type Station } from '../../stations/station.js';
+import { missing, type Station, placeAlong } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -106,7 +106,7 @@ function judge(scene: Scene, desk: Desk): FindingDraft[] {
 }
 
 function stood(station: Station, desk: Desk, view: View): Stood {
-  const along = (station.workstation.at?.value ?? (desk.width?.value ?? 0) / 2) + view.aside;
+  const along = placeAlong(station) + view.aside;
   const away = station.workstation.lean.value + view.ahead;
   const facing = ((view.bearing + view.swing) * Math.PI) / 180;
   const half = view.size.width / 2;

@@ -1,6 +1,6 @@
 import type { Control } from '../../booth.js';
 import { quantileOf, shareOf } from '../../bodies/people.js';
-import { typeLength } from '../../format.js';
+import { typeLength, seatedOrStanding } from '../../format.js';
 import { armsOf, levelReach, levelReaches, type Arms } from '../../scene/reaching.js';
 import { exactVerdict, verdictOf } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
@@ -136,7 +136,7 @@ function occasionalUse(scene: Scene, place: Place, own: Arms, served: () => Mill
   const share = shareOf(person.people, (index) => level <= reaches[index]! + TOLERANCE);
   const verdict = verdictOf(share, share, person.wanted);
   const limit = levelReach(own.shoulder, own.arm, desk + control.height.value);
-  const who = `${person.name} ${posture === 'sit' ? 'seated' : 'standing'}`;
+  const who = `${person.name} ${seatedOrStanding(posture)}`;
   const what = `${control.name} is ${scene.length(level)} away from the shoulders of ${who}, whose arm goes ${scene.length(limit)} at that height`;
   return {
     ...about(place),

@@ -1,3 +1,4 @@
+import { seatedOrStanding } from '../../format.js';
 import { eyesAt, lacksEyes, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import { cannotSay } from '../cannot-say.js';
@@ -46,5 +47,5 @@ export function aboutView(eyes: Eyes, view: View) {
 
 /** 'Noor seated' or 'Noor standing'. */
 export function whoLooks(eyes: Eyes): string {
-  return `${eyes.person.name} ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
+  return `${eyes.person.name} ${seatedOrStanding(eyes.posture)}`;
 }

@@ -1,5 +1,5 @@
 import type { Missing, Remedy } from '../../assessment.js';
-import { typeLength } from '../../format.js';
+import { typeLength, seatedOrStanding } from '../../format.js';
 import type { Scene } from '../../scene/scene.js';
 import { eyePlace, partOfStage } from '../../scene/sight.js';
 import { stageLines, type StageLine, type StageLines } from '../../scene/stage-lines.js';
@@ -100,7 +100,7 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? WAIST : 0;
   const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, sight);
-  const who = `${eyes.person.name} ${eyes.posture === 'sit' ? 'seated' : 'standing'}`;
+  const who = `${eyes.person.name} ${seatedOrStanding(eyes.posture)}`;
   const sees = eyes.person.kind === 'crowd' ? 'see' : 'sees';
   return {
     subject: { kind: 'workstation', name: eyes.station.name },
