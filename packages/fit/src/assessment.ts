@@ -219,7 +219,7 @@ export interface PersonBand {
 
 /** Heights to set together, and whom they serve when put into the file. */
 export interface Plan {
-  /** 'Set the desk Left to 41 1/4 in: suits Tobias, most likely Noor, not Priya'. */
+  /** `Set the desk Left to 41 1/4 in: serves 1 of 3, most likely Noor too, not Priya`. */
   readonly title: string;
   readonly settings: readonly { readonly part: HeightPart; readonly of: string; readonly value: Range }[];
   readonly changes: readonly { readonly origin: Origin; readonly text: string }[];

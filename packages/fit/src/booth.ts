@@ -1,4 +1,4 @@
-import type { Degrees, DisplayUnit, Kilograms, Millimetres, Range, Share } from './units.js';
+import type { Degrees, DisplayUnit, Kilograms, Millimetres, Range, Share, Years } from './units.js';
 import type { DimensionName, Sex } from './bodies/dimensions.js';
 
 /**
@@ -177,6 +177,8 @@ export interface Crowd extends Named {
   /** The share of the crowd that wants to be served. */
   readonly cover: Given<Share>;
   readonly stature?: Given<Range>;
+  /** Completed years of age. */
+  readonly ages?: Given<{ readonly min: Years; readonly max: Years }>;
 }
 
 export interface Desk extends Named {

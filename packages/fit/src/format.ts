@@ -1,5 +1,14 @@
 import type { Posture } from './booth.js';
-import { FOOT, INCH, type Degrees, type DisplayUnit, type Millimetres, type Range, type Share } from './units.js';
+import {
+  FOOT,
+  INCH,
+  type Degrees,
+  type DisplayUnit,
+  type Millimetres,
+  type Range,
+  type Share,
+  type Years,
+} from './units.js';
 
 /** Inches are shown to the nearest eighth: finer than a tape is read, coarser than noise. */
 const INCH_STEPS = 8;
@@ -108,4 +117,9 @@ function mixedNumber(eighths: number): string {
 
 function signed(value: number): string {
   return value < 0 ? `−${Math.abs(value)}` : `${Math.abs(value)}`;
+}
+
+/** Ages in words: '14 to 17 years old'. */
+export function formatAges({ min, max }: { readonly min: Years; readonly max: Years }): string {
+  return `${min === max ? min : `${min} to ${max}`} years old`;
 }

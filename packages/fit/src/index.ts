@@ -5,6 +5,7 @@ export type * from './figures/figures.js';
 export * from './format.js';
 export * from './bodies/dimensions.js';
 export { dimensionWords } from './bodies/words.js';
+export { AGES, growthSource } from './bodies/growing.js';
 export { reference, referenceSource } from './bodies/reference.js';
 export { assess } from './assess/assess.js';
 export { advise, adviseStation } from './advice/advise.js';

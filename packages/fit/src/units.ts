@@ -3,6 +3,8 @@ export type Millimetres = number;
 /** Angles are degrees; positive elevation is up, positive bearing is to the operator's right. */
 export type Degrees = number;
 export type Kilograms = number;
+/** Completed years of age. */
+export type Years = number;
 /** A fraction of people or of a whole, 0 to 1. */
 export type Share = number;
 

@@ -158,7 +158,7 @@ describe('advice in the report', () => {
   it('shows letters there too', () => {
     const lettered = renderReport(larkfield, { ...options, names: 'letters', advice: larkfieldAdvice });
     expect(lettered).not.toMatch(/Noor|Tobias|Priya/);
-    expect(lettered).toContain('suits Person B, most likely Person A, not Volunteers');
+    expect(lettered).toContain('serves 1 of 3, most likely Person A too, not Volunteers');
     expect(lettered).toContain('Person A: popliteal height');
     expect(lettered).toContain('Shoes off, sitting: from the floor');
   });

@@ -122,7 +122,7 @@ describe('plans', () => {
 
   it('the title says whom it serves', () => {
     const [plan] = adviseStation(booth([{}, {}], 1100, [600, 800]), 'Sound')!.plans;
-    expect(plan!.title).toMatch(/^Set the desk Left to .*: suits Person0 and Person1$/);
+    expect(plan!.title).toMatch(/^Set the desk Left to .*: serves 2 of 2$/);
     expect(plan!.changes.length).toBe(plan!.settings.length);
   });
 
@@ -184,7 +184,7 @@ describe('plans', () => {
     const before = assess(crowd).workstations[0]!.served[0]!.share;
     const [plan] = adviseStation(crowd, 'Words')!.plans;
     expect(plan!.leftOut[0]!.share).toBeGreaterThan(before + 0.2);
-    expect(plan!.title).toMatch(/: suits about \d in 10 of Volunteers$/);
+    expect(plan!.title).toMatch(/: serves about \d in 10 of Volunteers$/);
     const after = assess(withSettings(crowd, plan!.settings)).workstations[0]!.served[0]!.share;
     expect(plan!.leftOut[0]!.share).toBeCloseTo(after, 9);
   });

@@ -5,7 +5,7 @@ import type { Scene } from '../scene/scene.js';
 /** More names than this are a crowd to read: they are counted. */
 const NAMES = 4;
 
-/** What to do, then whom it suits: 'Set the desk Left to 41 1/4 in: suits Tobias, most likely Noor, not Priya'. */
+/** What to do, then whom it serves: 'Set the desk Left to 41 1/4 in: serves 1 of 3, most likely Noor too, not Priya'. */
 export function titleOf(scene: Scene, plan: Outlook, sitsAndStands: SitsAndStands): string {
   const things = listOf(plan.settings.map((setting, index) => deed(scene, setting, plan.settings[index - 1])));
   return `${things.charAt(0).toUpperCase()}${things.slice(1)}: ${effect(plan, sitsAndStands)}`;
@@ -13,7 +13,10 @@ export function titleOf(scene: Scene, plan: Outlook, sitsAndStands: SitsAndStand
 
 /** Whether the person works in both postures. */
 type SitsAndStands = (who: string) => boolean;
-type Outlook = Pick<Plan, 'settings' | 'serves' | 'likely' | 'leftOut'>;
+type Outlook = Pick<Plan, 'settings' | 'serves' | 'likely' | 'leftOut'> & {
+  /** How many people and crowds work at the desk. */
+  readonly people: number;
+};
 
 function deed(scene: Scene, { part, of, value }: Plan['settings'][number], before?: Plan['settings'][number]): string {
   const height = formatRange(value, scene.booth.show);
@@ -25,19 +28,21 @@ function deed(scene: Scene, { part, of, value }: Plan['settings'][number], befor
   return value.min === value.max ? `set ${what} to ${height}` : `make ${what} adjustable from ${height}`;
 }
 
-function effect({ serves, likely, leftOut }: Outlook, sitsAndStands: SitsAndStands): string {
+function effect({ serves, likely, leftOut, people }: Outlook, sitsAndStands: SitsAndStands): string {
   const out = [...new Set(leftOut.map(({ who }) => who))].map((who) => leftOut.filter((one) => one.who === who));
   const inPart = out.filter(isInPart).map(([one]) => `${formatShare(one!.share!)} of ${one!.who}`);
   const not = out.filter((of) => !isInPart(of)).map((of) => outcome(of, sitsAndStands));
-  const suited = [...(serves.length <= NAMES ? serves : [`${serves.length} people`]), ...inPart];
+  const served = [...(serves.length > 0 ? [`${serves.length} of ${people}`] : []), ...inPart];
   const parts = [
-    ...(suited.length > 0 ? [`suits ${listOf(suited)}`] : []),
-    ...(likely.length > 0 ? [`${suited.length > 0 ? 'most likely' : 'most likely suits'} ${named(likely)}`] : []),
+    ...(served.length > 0 ? [`serves ${listOf(served)}`] : []),
+    ...(likely.length > 0
+      ? [served.length > 0 ? `most likely ${named(likely)} too` : `most likely serves ${named(likely)}`]
+      : []),
     ...(not.length > 0 ? [`not ${named(not)}`] : []),
   ];
   const inOnePosture = out.filter((of) => !isInPart(of) && isInOnePosture(of, sitsAndStands));
-  if (suited.length + likely.length > 0 || inOnePosture.length === 0) return parts.join(', ');
-  return `most likely suits ${named(inOnePosture.map(([one]) => `${one!.who} only ${one!.posture === 'sit' ? 'standing' : 'seated'}`))}`;
+  if (served.length + likely.length > 0 || inOnePosture.length === 0) return parts.join(', ');
+  return `most likely serves ${named(inOnePosture.map(([one]) => `${one!.who} only ${one!.posture === 'sit' ? 'standing' : 'seated'}`))}`;
 }
 
 /** A crowd of which some are served; if almost nobody is, it is left out like a person. */

@@ -48,7 +48,7 @@ export function tryPlan(
   return {
     plan: {
       ...outlook,
-      title: titleOf(scene, outlook, sitsAndStands),
+      title: titleOf(scene, { ...outlook, people: names.length }, sitsAndStands),
       changes: settings.flatMap((setting) => changeOf(scene, setting)),
     },
     worth: serves.length + likely.length * LIKELY + worthInPart(own) - new Set(harmed.map(({ who }) => who)).size,

@@ -110,7 +110,7 @@ function draftOf(
     origin: pointAt(station, person),
     related: relatedOf(station, person),
     remedies,
-    assumptions: rule.body.assumes?.(station) ?? [],
+    assumptions: [...(rule.body.assumes?.(station) ?? []), ...person.assumes],
   };
 }
 

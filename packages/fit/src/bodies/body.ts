@@ -1,5 +1,6 @@
-import type { Millimetres, Share } from '../units.js';
+import type { Millimetres, Share, Years } from '../units.js';
 import { dimensionNames, type DimensionName, type Sex } from './dimensions.js';
+import { statureOfAges } from './growing.js';
 import { normalCdf, normalDensity } from './normal.js';
 import { reference } from './reference.js';
 
@@ -10,6 +11,8 @@ export interface Knowledge {
   readonly measured: Readonly<Partial<Record<DimensionName, number>>>;
   /** The stature is self-reported, not measured. */
   readonly reportedStature?: boolean;
+  /** Only people of these ages, in completed years, both ends included; see `AGES`. */
+  readonly ages?: { readonly min: Years; readonly max: Years };
   /** Only people of a stature in this range. */
   readonly statureRange?: { readonly min: Millimetres; readonly max: Millimetres };
 }
@@ -192,6 +195,7 @@ function conditional(sex: Sex, prior: Share, knowledge: Knowledge): { body: Body
     const sd = summary[observation.dimension].sd;
     return pivot === 0 ? sum : sum + Math.log(normalDensity(residuals[index]!) / (pivot * sd));
   }, 0);
+  if (knowledge.ages && known === 0) takeAges(sex, knowledge.ages, mean, loadings);
   const limited = limitStature(knowledge, mean.stature, loadings.stature);
   const firstResidual = limited?.range;
   return {
@@ -211,6 +215,27 @@ function conditional(sex: Sex, prior: Share, knowledge: Knowledge): { body: Body
 /** exp(−z²/2) underflows beyond 38 standard deviations: such a body is as unlikely under one sex as under the other. */
 function finite(logLikelihood: number): number {
   return Number.isFinite(logLikelihood) ? logLikelihood : -1e4;
+}
+
+/**
+ * Moves the stature to that of the ages. Every other dimension follows it as it does among adults: whether the young are built
+ * like adults of their stature, no figure at hand says.
+ */
+function takeAges(
+  sex: Sex,
+  ages: { readonly min: Years; readonly max: Years },
+  mean: Record<DimensionName, number>,
+  loadings: Record<DimensionName, readonly number[]>,
+): void {
+  const adult = reference[sex].dimensions.stature;
+  const young = statureOfAges(sex, ages);
+  const shift = (young.mean - adult.mean) / adult.sd;
+  const spread = young.sd / adult.sd;
+  for (const dimension of dimensionNames) {
+    const [first = 0, ...others] = loadings[dimension];
+    mean[dimension] += first * shift;
+    loadings[dimension] = [first * spread, ...others];
+  }
 }
 
 function limitStature(knowledge: Knowledge, mean: number, loadings: readonly number[]) {

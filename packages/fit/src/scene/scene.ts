@@ -1,4 +1,5 @@
 import { makeBody, meanOf, type Knowledge } from '../bodies/body.js';
+import { assumedOfAges } from '../bodies/growing.js';
 import { dimensionNames, type DimensionName } from '../bodies/dimensions.js';
 import { peopleOf } from '../bodies/people.js';
 import type { Booth, Crowd, Operator, Posture, Workstation } from '../booth.js';
@@ -90,13 +91,33 @@ function operatorOf(operator: Operator): Person {
   }
   const women = operator.sex ? (operator.sex.value === 'female' ? 1 : 0) : 0.5;
   const knowledge = { women, measured, reportedStature: operator.statureIsReported };
-  return { ...bodyFor(knowledge), name: operator.name, kind: 'operator', origin: operator.origin, wanted: USUAL_SHARE };
+  return {
+    ...bodyFor(knowledge),
+    name: operator.name,
+    kind: 'operator',
+    origin: operator.origin,
+    wanted: USUAL_SHARE,
+    assumes: [],
+  };
 }
 
 function crowdOf(crowd: Crowd): Person {
   const statureRange = crowd.stature?.value;
-  const knowledge = { women: crowd.women.value, measured: {}, ...(statureRange && { statureRange }) };
-  return { ...bodyFor(knowledge), name: crowd.name, kind: 'crowd', origin: crowd.origin, wanted: crowd.cover.value };
+  const ages = crowd.ages?.value;
+  const knowledge = {
+    women: crowd.women.value,
+    measured: {},
+    ...(ages && { ages }),
+    ...(statureRange && { statureRange }),
+  };
+  return {
+    ...bodyFor(knowledge),
+    name: crowd.name,
+    kind: 'crowd',
+    origin: crowd.origin,
+    wanted: crowd.cover.value,
+    assumes: assumedOfAges(ages),
+  };
 }
 
 type BodyParts = Pick<Person, 'body' | 'bodyKey' | 'people' | 'dimensions'>;

@@ -59,7 +59,7 @@ describe('the plans for a workstation', () => {
     ['depth 30in  height ', '46in'],
   ])('are offered after “%s” on “%s”', async (before, word) => {
     const titles = (await offered(before, word)).map(({ title }) => title);
-    expect(titles[0]).toMatch(/^Set the desk Left to \d+( \d\/\d)? in: (most likely )?suits Noor$/);
+    expect(titles[0]).toMatch(/^Set the desk Left to \d+( \d\/\d)? in: (serves 1 of 1|most likely serves Noor)$/);
   });
 
   test.each([

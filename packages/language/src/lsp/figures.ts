@@ -5,6 +5,7 @@ import {
   type DimensionName,
   type DisplayUnit,
   type Finding,
+  formatAges,
   formatAngle,
   formatLength,
   formatShare,
@@ -55,12 +56,13 @@ function dimensionTable(name: string, { operators, booth }: Assessment): string 
 function crowdLine(name: string, { crowds, show }: Booth): string {
   const crowd = crowds.find((each) => each.name === name);
   if (!crowd) return '';
-  const { women, cover, stature } = crowd;
+  const { women, cover, stature, ages } = crowd;
   const mark = ({ isDefault }: { isDefault: boolean }) => (isDefault ? ' (default)' : '');
   const between = stature
     ? `, between ${formatLength(stature.value.min, show)} and ${formatLength(stature.value.max, show)} tall`
     : '';
-  return `${formatPercent(women.value)} women${mark(women)}, ${formatPercent(cover.value)} of them to be served${mark(cover)}${between}.`;
+  const aged = ages ? `, ${formatAges(ages.value)}` : '';
+  return `${formatPercent(women.value)} women${mark(women)}, ${formatPercent(cover.value)} of them to be served${mark(cover)}${between}${aged}.`;
 }
 
 function servedLines(name: string, { workstations }: Assessment): string {

@@ -23,5 +23,6 @@ export function readCrowd(sheet: Sheet, named: Named): Crowd {
     women: sheet.numberOr('women'),
     cover: sheet.numberOr('cover'),
     stature: sheet.range('stature'),
+    ages: sheet.ages('age'),
   };
 }

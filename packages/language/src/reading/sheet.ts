@@ -1,5 +1,5 @@
 import type { AstNode, CstNode } from 'langium';
-import type { Given, Named, Origin, PlanPoint, Range, Reference } from '@boothwright/fit';
+import type { Given, Named, Origin, PlanPoint, Range, Reference, Years } from '@boothwright/fit';
 import {
   type Block,
   isBetween,
@@ -55,6 +55,10 @@ export class Sheet {
 
   lengthOr(key: string): Given<number> {
     return this.length(key) ?? this.fallback(key, (value) => value);
+  }
+
+  ages(key: string): Given<{ readonly min: Years; readonly max: Years }> | undefined {
+    return this.given(key, (meaning) => (meaning.is === 'ages' ? { min: meaning.min, max: meaning.max } : undefined));
   }
 
   range(key: string): Given<Range> | undefined {

@@ -1,5 +1,5 @@
 import type { CstNode } from 'langium';
-import type { Millimetres, PlanPoint } from '@boothwright/fit';
+import type { Millimetres, PlanPoint, Years } from '@boothwright/fit';
 import { isQuantity, isText, isWord, type Property, type Quantity, type Value as ValueNode } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
 import { loneComma, partOf } from '../syntax/tree.js';
@@ -7,6 +7,7 @@ import { type IssueCode, rangeOf } from '../validation/issue.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
 import { readLength, type Reading } from './lengths.js';
 import { didYouMean, nearest } from './nearest.js';
+import { readAges } from './ages.js';
 import { readNumber, readPair, readTextSize } from './numbers.js';
 
 /** What a property says, in the units of the computation. */
@@ -22,6 +23,7 @@ export type Meaning =
   | { readonly is: 'point'; readonly point: PlanPoint }
   /** Angle in degrees (negative against the first direction), share, kilograms, count. */
   | { readonly is: 'number'; readonly value: number }
+  | { readonly is: 'ages'; readonly min: Years; readonly max: Years }
   | { readonly is: 'text size'; readonly size: { readonly pixels: number } | { readonly capital: Millimetres } }
   | { readonly is: 'pair'; readonly across: number; readonly down: number }
   | { readonly is: 'words'; readonly words: readonly string[] }
@@ -100,6 +102,8 @@ function readQuantities(
       });
       return x && y && { is: 'point', point: { x: x.min, y: y.min } };
     }
+    case 'ages':
+      return readAges(key, entry, shape, first, reading);
     case 'text size':
       return readTextSize(key, entry, first, reading);
     case 'aspect':
@@ -203,6 +207,8 @@ export function needOf({ shape }: PropertyEntry): string {
       return 'a weight';
     case 'count':
       return 'a whole number';
+    case 'ages':
+      return 'an age or a range of ages in years';
     case 'text size':
       return 'a font size in px or a length';
     case 'aspect':

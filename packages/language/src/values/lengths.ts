@@ -196,7 +196,7 @@ export function called(quantity: Quantity): string {
   }
 }
 
-function whole(node: QuantityNode): string {
+export function whole(node: QuantityNode): string {
   return node.$cstNode?.text ?? node.text;
 }
 

@@ -1,4 +1,4 @@
-import type { DimensionName, Millimetres } from '@boothwright/fit';
+import type { DimensionName, Millimetres, Years } from '@boothwright/fit';
 
 /** A keyword that opens a block; `screen` is a monitor as it stands at a workstation, `place` a placement. */
 export type Kind = keyof typeof kinds;
@@ -87,6 +87,8 @@ export type Shape =
   | { readonly is: 'share' }
   | { readonly is: 'weight'; readonly min: number; readonly max: number }
   | { readonly is: 'count'; readonly min: number; readonly max: number }
+  /** Completed years, one or a range. */
+  | { readonly is: 'ages'; readonly min: Years; readonly max: Years }
   | { readonly is: 'text size' }
   | { readonly is: 'aspect' }
   | { readonly is: 'pixels' }

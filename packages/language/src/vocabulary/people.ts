@@ -1,4 +1,4 @@
-import type { DimensionName } from '@boothwright/fit';
+import { AGES, type DimensionName } from '@boothwright/fit';
 import { type BlockEntry, length, type PropertyEntry, weight, words } from './entries.js';
 
 /** Key, other spelling, dimension, plausible bounds in millimetres, how it is measured, an example. */
@@ -190,6 +190,12 @@ export const peopleEntries: readonly BlockEntry[] = [
         shape: length(1000, 2400, { range: 'wanted' }),
         says: 'Only people between these heights.',
         example: '150cm..190cm',
+      },
+      {
+        key: 'age',
+        shape: { is: 'ages', ...AGES },
+        says: 'Only people of these ages, in completed years. Below 18 the statures come from growth charts, the rest from adults of that stature.',
+        example: '14..17',
       },
     ],
   },

@@ -1,5 +1,5 @@
 import type { Booth, Crowd, LimitProfile, Operator, Room } from '@boothwright/fit';
-import { listOf } from '@boothwright/fit';
+import { formatAges, listOf } from '@boothwright/fit';
 import { dimensionTitle } from '../titles.js';
 import { percent, postureWord, type Units } from '../words.js';
 
@@ -68,11 +68,12 @@ function knownOf({ sex, measured, statureIsReported }: Operator, { length }: Uni
   return [...(sex ? [sex.value] : []), ...dimensions];
 }
 
-function crowdFacts({ women, cover, stature }: Crowd, { range }: Units): string[] {
+function crowdFacts({ women, cover, stature, ages }: Crowd, { range }: Units): string[] {
   return [
     'people not known yet',
     `${percent(women.value)} women`,
     ...(stature ? [`stature ${range(stature.value)}`] : []),
+    ...(ages ? [formatAges(ages.value)] : []),
     `${percent(cover.value)} of them to be served`,
   ];
 }

@@ -21,7 +21,7 @@ export const larkfieldAdvice: Advice = {
       origin: at(27, 12, 5),
       plans: [
         {
-          title: 'Make the desk Right adjustable from 37 to 44 in: suits Tobias, most likely Noor, not Volunteers',
+          title: 'Make the desk Right adjustable from 37 to 44 in: serves 1 of 3, most likely Noor too, not Volunteers',
           settings: [{ part: 'desk', of: 'Right', value: { min: 37 * INCH, max: 44 * INCH } }],
           changes: [{ origin: at(18, 38, 11), text: '37in..44in' }],
           serves: ['Tobias'],
@@ -29,7 +29,7 @@ export const larkfieldAdvice: Advice = {
           leftOut: [{ who: 'Volunteers', posture: 'sit', check: 'feet-supported', share: 0.53 }],
         },
         {
-          title: 'Set the desk Right to 38 in: suits Tobias, not Noor',
+          title: 'Set the desk Right to 38 in: serves 1 of 3, not Noor',
           settings: [{ part: 'desk', of: 'Right', value: { min: 38 * INCH, max: 38 * INCH } }],
           changes: [{ origin: at(18, 38, 11), text: '38in' }],
           serves: ['Tobias'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../bodies/normal.js';
 import { reference } from '../../bodies/reference.js';
-import { aBooth, aCrowd, aDesk, aSeat, aStation } from '../../testing/booths.js';
+import { aBooth, aCrowd, aDesk, aSeat, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 
 function standing(height: number | readonly [number, number], women: number, cover = 0.9) {
@@ -26,6 +26,19 @@ describe('crowd-served', () => {
     // The skewness of 0.14 moves a share by up to 1 percentage point.
     expect(Math.abs(finding.share! - share(-100, -50))).toBeLessThan(0.012);
     expect(Math.abs(finding.shareAtLimit! - share(-150, 0))).toBeLessThan(0.012);
+  });
+
+  it('the young are served lower, and the finding says what it takes for granted', () => {
+    const workstations = [aStation('Sound', 'Left', undefined, ['Volunteers'])];
+    const young = { ...aCrowd('Volunteers', 0), ages: given({ min: 13, max: 13 }) };
+    const at = (height: number) => aBooth({ crowds: [young], desks: [aDesk('Left', height)], workstations });
+    expect(findingOf(at(950), 'crowd-served').share).toBeGreaterThan(
+      findingOf(standing(950, 0), 'crowd-served').share!,
+    );
+    expect(findingOf(at(950), 'crowd-served').assumptions).toEqual([
+      'people below 18 are built like adults of their stature',
+    ]);
+    expect(findingOf(standing(950, 0), 'crowd-served').assumptions).toEqual([]);
   });
 
   it('a fixed desk fails, an adjustable one passes', () => {

@@ -1,4 +1,5 @@
 import type { Posture } from '../../booth.js';
+import { growthSource } from '../../bodies/growing.js';
 import { formatPercent, seatedOrStanding } from '../../format.js';
 import type { Scene } from '../../scene/scene.js';
 import { verdictOf } from '../../scene/verdict.js';
@@ -21,6 +22,11 @@ export const crowdServed: Check = {
       name: 'ANSUR II: Gordon et al. 2014, NATICK/TR-15/007',
       says: 'Means, spreads, skewness and correlations of body dimensions; soldiers of working age.',
       read: 'in the source',
+    },
+    {
+      name: growthSource,
+      says: 'Statures by sex and age, for a crowd younger than 18; the rest of such bodies is taken from adults of that stature.',
+      read: 'in a secondary source',
     },
     { name: 'own bound', says: 'Half of a crowd inside the outer limits as the least.', read: 'own bound' },
   ],
@@ -72,6 +78,7 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
         ? `${served}: the ${formatPercent(crowd.wanted)} wanted are reached.`
         : `${served}, where ${formatPercent(crowd.wanted)} are wanted; ${formatPercent(outer.joint)} are inside all outer limits. ‘${weakest.title}’ leaves out most: start there.`,
     origin: station.workstation.people.find(({ name }) => name === crowd.name)?.origin ?? station.workstation.origin,
+    assumptions: crowd.assumes,
     related: [{ origin: crowd.origin, message: `what is known of ${crowd.name}` }],
   };
 }
