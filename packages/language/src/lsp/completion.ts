@@ -4,6 +4,8 @@ import type { CompletionProvider } from 'langium/lsp';
 import { checks } from '@boothwright/fit';
 import type { CompletionItem, CompletionList, Range } from 'vscode-languageserver-types';
 import type { CompletionParams } from 'vscode-languageserver';
+import { parseQuantity } from '../quantity/quantity.js';
+import { showOf } from '../reading/reader.js';
 import { namesOf, pieceKinds } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
 import { balance } from '../syntax/balance.js';
@@ -14,6 +16,10 @@ import { walls } from '../vocabulary/room.js';
 import { nestedBlocks, propertyOf } from '../vocabulary/vocabulary.js';
 import { aroundItems, exampleItem, type Item, itemKind, outerItems, propertyItems, wordItems } from './items.js';
 import { type Place, placeOf, type Value, valueAt } from './place.js';
+import { smallBooths } from './small-booth.js';
+import { firstOf, plainText, type Writing } from './snippets.js';
+import { unitsFor } from './units.js';
+import { type Slot, worthChoosing } from './worth.js';
 
 /** Offers what the vocabulary and the known names allow at the cursor, also in a text that is half written. */
 export class BoothCompletionProvider implements CompletionProvider {
@@ -22,7 +28,13 @@ export class BoothCompletionProvider implements CompletionProvider {
   private readonly imports: BoothServices['workspace']['Imports'];
   private readonly files: FileSystemProvider;
 
-  constructor(services: BoothServices) {
+  /** An editor that does not say so knows no tab stops; without an editor, all is shown. */
+  private knowsTabStops = true;
+
+  constructor(private readonly services: BoothServices) {
+    services.shared.lsp.LanguageServer.onInitialize(({ capabilities: { textDocument } }) => {
+      this.knowsTabStops = textDocument?.completion?.completionItem?.snippetSupport === true;
+    });
     this.lexer = services.parser.Lexer;
     this.imports = services.workspace.Imports;
     this.files = services.shared.workspace.FileSystemProvider;
@@ -46,16 +58,21 @@ export class BoothCompletionProvider implements CompletionProvider {
     };
     const before = this.withoutLastClosers(all.filter(({ startOffset }) => startOffset < start));
     const after = all.filter(({ startOffset }) => startOffset >= offset && startOffset !== start);
-    const items = await this.itemsAt(placeOf(before), after, typed, document);
+    const slot = { start, end: typed ? Math.max(offset, typed.endOffset! + 1) : offset };
+    const items = await this.itemsAt(placeOf(before), after, typed, document, slot);
     return listOf(
-      items.map(({ snippet, ...item }, index) => ({
+      items.map(({ snippet, range: own = range, ...item }, index) => ({
         ...item,
         sortText: String(index).padStart(3, '0'),
         filterText: item.label,
-        insertTextFormat: snippet === undefined ? 1 : 2,
-        textEdit: { range, newText: snippet ?? item.label },
+        insertTextFormat: snippet !== undefined && this.knowsTabStops ? 2 : 1,
+        textEdit: { range: own, newText: this.written(snippet) ?? item.label },
       })),
     );
+  }
+
+  private written(snippet: string | undefined): string | undefined {
+    return snippet === undefined || this.knowsTabStops ? snippet : plainText(snippet);
   }
 
   private withoutLastClosers(tokens: readonly Token[]): Token[] {
@@ -69,7 +86,9 @@ export class BoothCompletionProvider implements CompletionProvider {
     after: readonly Token[],
     typed: Token | undefined,
     document: LangiumDocument,
+    slot: Slot,
   ): Promise<Item[]> {
+    const writing = this.writingOf(document);
     const last = place.before.at(-1)?.tokenType.name;
     const value = valueAt(place);
     if (typed && isText(typed) && value?.key !== 'import') return [];
@@ -78,12 +97,44 @@ export class BoothCompletionProvider implements CompletionProvider {
       const items = this.reasonItems(value, document);
       if (items) return items;
     }
-    if (place.isOutside) return value?.key === 'place' ? this.placementItems(value, last, document) : outerItems(last);
+    if (place.isOutside) {
+      const units = value && this.unitItems('place', value, typed, writing);
+      if (units) return units;
+      if (value?.key === 'place') return this.placementItems(value, last, document, writing);
+      const isNew = place.before.length === 0 && after.length === 0;
+      return [...(isNew ? smallBooths : []), ...outerItems(last, writing)];
+    }
     if (!place.kind) return [];
-    const values = value && this.valueItems(place.kind, value, last, document);
+    const units = value && this.unitItems(place.kind, value, typed, writing);
+    const values = value && (await this.valueItems(place, value, last, document, slot, writing));
+    if (units) return [...units, ...(values ?? []).filter(({ range }) => range)];
     const isOpen = value?.values.length === 0 || last === ',' || last === 'and';
     if (values && (isOpen || value?.key === 'between')) return values;
-    return [...(values ?? []), ...propertyItems(place.kind, place.before, after)];
+    return [...(values ?? []), ...propertyItems(place.kind, place.before, after, writing)];
+  }
+
+  private writingOf(document: LangiumDocument): Writing {
+    return {
+      lexer: this.lexer,
+      show: showOf(document),
+      names: (wanted) => this.names(wanted, document).map(({ label }) => label),
+    };
+  }
+
+  /** The units that complete a number; nothing if there is no bare number at the cursor. */
+  private unitItems(
+    kind: Kind,
+    { key, values }: Value,
+    typed: Token | undefined,
+    { show }: Writing,
+  ): Item[] | undefined {
+    const shape = propertyOf(kind, key)?.shape;
+    const number = typed ?? values.at(-1);
+    if (!shape || number?.tokenType.name !== 'QUANTITY' || parseQuantity(number.image).is !== 'number')
+      return undefined;
+    const units = unitsFor(shape, number.image, show);
+    if (units.length === 0) return undefined;
+    return units.map((unit) => ({ label: typed ? number.image + unit : unit, kind: itemKind.unit }));
   }
 
   private async importable(document: LangiumDocument, isQuoted: boolean): Promise<Item[]> {
@@ -117,25 +168,34 @@ export class BoothCompletionProvider implements CompletionProvider {
     return [{ label: 'on', kind: itemKind.keyword }, because];
   }
 
-  private placementItems({ values }: Value, last: string | undefined, document: LangiumDocument): Item[] {
+  private placementItems(
+    { values }: Value,
+    last: string | undefined,
+    document: LangiumDocument,
+    writing: Writing,
+  ): Item[] {
     const used = new Set(values.map(({ image }) => image));
     if (values.length === 0 || last === ',')
       return this.names(entryPieces, document).filter(({ label }) => !used.has(label));
-    if (used.has('at')) return used.has('turn') ? [] : [...propertyItems('place', values, []), ...outerItems(last)];
+    if (used.has('at'))
+      return used.has('turn') ? [] : [...propertyItems('place', values, [], writing), ...outerItems(last, writing)];
     const row = { label: 'in a row', kind: itemKind.keyword };
     return [
       ...(used.has('row') ? [] : [row]),
-      ...propertyItems('place', values, []).filter(({ label }) => label === 'at'),
+      ...propertyItems('place', values, [], writing).filter(({ label }) => label === 'at'),
     ];
   }
 
   /** What may follow a key; nothing if it takes no more. */
-  private valueItems(
-    kind: Kind,
+  private async valueItems(
+    { kind: around, name }: Place,
     { key, values }: Value,
     last: string | undefined,
     document: LangiumDocument,
-  ): Item[] | undefined {
+    slot: Slot,
+    writing: Writing,
+  ): Promise<Item[] | undefined> {
+    const kind = around!;
     const used = new Set(values.map(({ image }) => image));
     const entry = propertyOf(kind, key);
     if (!entry) {
@@ -143,6 +203,9 @@ export class BoothCompletionProvider implements CompletionProvider {
       return nested?.naming === 'reference' && values.length === 0 ? this.names(['monitor'], document) : [];
     }
     const { shape } = entry;
+    const worth = () => worthChoosing(document, { kind, name, entry }, slot, writing, this.services);
+    const goesOn = /^\s*(above|below)\b/.test(document.textDocument.getText().slice(slot.end));
+    const example = () => exampleItem(goesOn ? { ...entry, example: firstOf(entry.example) } : entry, writing);
     const isOpen = values.length === 0 || last === ',';
     switch (shape.is) {
       case 'words':
@@ -168,11 +231,13 @@ export class BoothCompletionProvider implements CompletionProvider {
         ];
       case 'length':
       case 'angle':
-        return values.length === 0 ? [exampleItem(entry)] : aroundItems(shape, last);
+        return values.length === 0 ? [...(await worth()), example()] : aroundItems(shape, last);
+      case 'text size':
+        return values.length === 0 ? [...(await worth()), example()] : undefined;
       case 'flag':
         return undefined;
       default:
-        return values.length === 0 ? [exampleItem(entry)] : undefined;
+        return values.length === 0 ? [example()] : undefined;
     }
   }
 

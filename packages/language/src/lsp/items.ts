@@ -1,19 +1,32 @@
-import type { CompletionItem } from 'vscode-languageserver-types';
+import type { CompletionItem, Range } from 'vscode-languageserver-types';
 import type { Token } from '../syntax/faults.js';
-import type { BlockEntry, Kind, PropertyEntry } from '../vocabulary/entries.js';
+import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import { entryOf, nestedBlocks, propertyOf, topLevel } from '../vocabulary/vocabulary.js';
+import { declarationSnippet, exampleIn, valueSnippet, type Writing } from './snippets.js';
 
 /** What completion offers, before it is bound to a place in the text. */
-export type Item = Omit<CompletionItem, 'textEdit'> & { readonly snippet?: string };
+export type Item = Omit<CompletionItem, 'textEdit'> & {
+  readonly snippet?: string;
+  /** What it replaces, if that is more than the word at the cursor. */
+  readonly range?: Range;
+};
 
-export const itemKind = { keyword: 14, property: 10, value: 12, reference: 18, snippet: 15, file: 17 } as const;
+export const itemKind = {
+  keyword: 14,
+  property: 10,
+  value: 12,
+  reference: 18,
+  unit: 11,
+  snippet: 15,
+  file: 17,
+} as const;
 
 /** What may stand outside of blocks, after a token of that kind. */
-export function outerItems(last: string | undefined): Item[] {
+export function outerItems(last: string | undefined, writing: Writing): Item[] {
   if (last !== undefined && topLevel.some(({ word }) => word === last && word !== 'place')) return [];
   return [
     ...topLevel.map((entry): Item => {
-      const snippet = entry.kind === 'place' ? 'place ${1:Left} at ${2:14ft}, ${3:6ft}' : blockSnippet(entry);
+      const snippet = entry.kind === 'place' ? placeSnippet(writing) : declarationSnippet(entry, writing);
       return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet };
     }),
     {
@@ -26,6 +39,12 @@ export function outerItems(last: string | undefined): Item[] {
   ];
 }
 
+/** One piece at a place: a row is said rarely. */
+function placeSnippet({ names, show }: Writing): string {
+  const [first = 'Left'] = names(['desk', 'rack']);
+  return `place \${1:${first}} at \${2:${exampleIn('14ft', show)}}, \${3:${exampleIn('6ft', show)}}`;
+}
+
 const acceptItem: Item = {
   label: 'accept',
   kind: itemKind.keyword,
@@ -33,7 +52,7 @@ const acceptItem: Item = {
 };
 
 /** The properties that are not yet said, and the blocks that may stand here. */
-export function propertyItems(kind: Kind, before: readonly Token[], after: readonly Token[]): Item[] {
+export function propertyItems(kind: Kind, before: readonly Token[], after: readonly Token[], writing: Writing): Item[] {
   const words = new Set([...before, ...restOfBlock(after)].map(({ tokenType }) => tokenType.name));
   const said = [...words].map((word) => propertyOf(kind, word));
   const slots = new Set(said.filter((entry) => entry && !entry.repeats).map((entry) => entry!.slot ?? entry!.key));
@@ -41,11 +60,16 @@ export function propertyItems(kind: Kind, before: readonly Token[], after: reado
   const nested = nestedBlocks(kind).filter(({ once, word }) => !once || !words.has(word));
   return [
     ...properties.map((entry): Item => {
-      const snippet = entry.shape.is === 'flag' ? undefined : `${entry.key} ${valueSnippet(entry)}`;
+      const snippet = entry.shape.is === 'flag' ? undefined : `${entry.key} ${valueSnippet(entry, writing.show)}`;
       return { label: entry.key, kind: itemKind.property, documentation: entry.says, detail: detailOf(entry), snippet };
     }),
     ...nested.map((entry): Item => {
-      return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet: blockSnippet(entry) };
+      return {
+        label: entry.word,
+        kind: itemKind.keyword,
+        documentation: entry.says,
+        snippet: declarationSnippet(entry, writing),
+      };
     }),
     ...(kind === 'place' ? [] : [acceptItem]),
     ...(kind === 'booth' ? [{ label: 'limit', kind: itemKind.keyword }] : []),
@@ -87,21 +111,10 @@ export function wordItems(words: readonly string[], entry: PropertyEntry): Item[
   }));
 }
 
-export function exampleItem(entry: PropertyEntry): Item {
-  return { label: entry.example, kind: itemKind.value, detail: 'example', documentation: entry.says };
+export function exampleItem(entry: PropertyEntry, { show }: Writing): Item {
+  return { label: exampleIn(entry.example, show), kind: itemKind.value, detail: 'example', documentation: entry.says };
 }
 
 function detailOf(entry: PropertyEntry): string | undefined {
   return entry.default === undefined ? undefined : `default ${entry.default}`;
-}
-
-function valueSnippet({ example, shape }: PropertyEntry): string {
-  return shape.is === 'names' || shape.is === 'words' || shape.is === 'wall'
-    ? '$1'
-    : `\${1:${example.replace(/[}$\\]/g, '\\$&')}}`;
-}
-
-function blockSnippet({ word, naming }: BlockEntry): string {
-  const head = { title: ' "${1:Title}"', name: ' ${1:Name}', none: '', reference: ' ${1:Name}' }[naming];
-  return `${word}${head} { $0 }`;
 }

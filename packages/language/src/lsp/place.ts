@@ -6,6 +6,8 @@ import { nestedBlocks, propertyOf, topLevel } from '../vocabulary/vocabulary.js'
 export interface Place {
   /** The block around the cursor; nothing outside of blocks, or in a block that is not known. */
   readonly kind?: Kind;
+  /** The name of that block. */
+  readonly name?: string;
   readonly isOutside: boolean;
   /** The tokens of this block, or of the file outside of blocks, before the cursor; of nested blocks, what precedes them and a `}`. */
   readonly before: readonly Token[];
@@ -13,17 +15,18 @@ export interface Place {
 
 /** Finds the place at the end of balanced tokens. */
 export function placeOf(tokens: readonly Token[]): Place {
-  const levels: { kind?: Kind; tokens: Token[] }[] = [{ tokens: [] }];
+  const levels: { kind?: Kind; name?: string; tokens: Token[] }[] = [{ tokens: [] }];
   for (const token of tokens) {
     const level = levels[levels.length - 1]!;
-    if (token.tokenType.name === '{') levels.push({ kind: kindOpened(level, levels.length), tokens: [] });
+    if (token.tokenType.name === '{')
+      levels.push({ kind: kindOpened(level, levels.length), name: level.tokens.at(-1)?.image, tokens: [] });
     else if (token.tokenType.name === '}') {
       if (levels.length > 1) levels.pop();
       levels[levels.length - 1]!.tokens.push(token);
     } else level.tokens.push(token);
   }
-  const { kind, tokens: before } = levels[levels.length - 1]!;
-  return { kind, before, isOutside: levels.length === 1 };
+  const { kind, name, tokens: before } = levels[levels.length - 1]!;
+  return { kind, name, before, isOutside: levels.length === 1 };
 }
 
 /** The kind of the block whose head ends a level's tokens. */

@@ -5,6 +5,7 @@ import {
   createProtocolConnection,
   type CodeAction,
   type CodeLens,
+  type CompletionList,
   type Diagnostic,
   type Hover,
   type InlayHint,
@@ -67,13 +68,13 @@ class Editor {
     this.connection.listen();
   }
 
-  async start(initializationOptions?: ClientOptions): Promise<InitializeResult> {
+  async start(initializationOptions?: ClientOptions, textDocument?: object): Promise<InitializeResult> {
     const result = await this.connection.sendRequest<InitializeResult>('initialize', {
       processId: null,
       rootUri: null,
       workspaceFolders: null,
       initializationOptions,
-      capabilities: { workspace: { configuration: true } },
+      capabilities: { workspace: { configuration: true }, textDocument },
     });
     await this.connection.sendNotification('initialized', {});
     return result;
@@ -176,6 +177,30 @@ describe('an editor', () => {
       position: { line: 0, character: 10 },
     });
     expect(hover.contents).toMatchObject({ value: expect.stringContaining('Along the near edge') as unknown });
+  });
+});
+
+describe('completion', () => {
+  const desk = async (editor: Editor) => {
+    await editor.open('desk');
+    const { items } = await editor.connection.sendRequest<CompletionList>('textDocument/completion', {
+      textDocument: { uri },
+      position: { line: 0, character: 4 },
+    });
+    const { insertTextFormat, textEdit } = items.find(({ label }) => label === 'desk')!;
+    return [insertTextFormat, textEdit!.newText];
+  };
+
+  test('has tab stops for an editor that knows them, and plain text for any other', async () => {
+    const plain = await start();
+    expect(await desk(plain)).toEqual([1, 'desk Left { width 60in  depth 30in  height 41in  top 1in }']);
+    plain.connection.dispose();
+    latest = new Editor();
+    await latest.start(undefined, { completion: { completionItem: { snippetSupport: true } } });
+    expect(await desk(latest)).toEqual([
+      2,
+      'desk ${1:Left} { width ${2:60in}  depth ${3:30in}  height ${4:41in}  top ${5:1in} }',
+    ]);
   });
 });
 

@@ -89,7 +89,7 @@ export const floorEntries: readonly BlockEntry[] = [
     within: 'file',
     naming: 'name',
     says: 'A rack of equipment, under a desk or on the floor.',
-    example: 'rack Power { units 12  width 22in  depth 20in  under Left  at 2in }',
+    example: 'rack Power { units 12  width 22in  depth 20in  under Left at 2in }',
     properties: [
       { key: 'units', shape: count(1, 60), says: 'Its height in rack units of 1 3/4in.', example: '12' },
       { key: 'width', shape: length(150, 2000), says: 'From side to side.', example: '22in' },
@@ -142,8 +142,14 @@ export const floorEntries: readonly BlockEntry[] = [
         example: 'front, ends',
         default: 'front',
       },
-      { key: 'drop', shape: length(50, 3000), says: 'From its upper edge to its hem.', example: '40in' },
-      { key: 'length', shape: length(100, 100_000), says: 'All its cloth from end to end.', example: '15ft' },
+      { key: 'drop', shape: length(50, 3000), says: 'From its upper edge to its hem.', example: '40in', hasBest: true },
+      {
+        key: 'length',
+        shape: length(100, 100_000),
+        says: 'All its cloth from end to end.',
+        example: '15ft',
+        hasBest: true,
+      },
       { key: 'clips', shape: length(20, 2000), says: 'From one clip to the next.', example: '12in' },
       {
         key: 'flame-certificate',
@@ -175,6 +181,7 @@ export const floorEntries: readonly BlockEntry[] = [
         shape: length(100, 2000),
         says: 'The height of the guard rail above its floor.',
         example: '42in',
+        hasBest: true,
       },
     ],
   },
@@ -227,7 +234,13 @@ export const floorEntries: readonly BlockEntry[] = [
         example: 'ramp',
         default: 'none',
       },
-      { key: 'slope', shape: length(1, 3000), says: 'The slope on each side of a ramped cover.', example: '9in' },
+      {
+        key: 'slope',
+        shape: length(1, 3000),
+        says: 'The slope on each side of a ramped cover.',
+        example: '9in',
+        hasBest: true,
+      },
     ],
   },
   {
