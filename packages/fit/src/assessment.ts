@@ -195,8 +195,9 @@ export type HeightPart = 'desk' | 'seat' | 'ring';
 
 /** For which values of one height a person is served. Millimetres. */
 export interface HeightBands {
-  readonly part: HeightPart;
-  /** The desk's or the seat's name. */
+  /** A screen's height suits by the check of screen heights, the others by all seat and stand checks. */
+  readonly part: HeightPart | 'screen';
+  /** The desk's, the seat's or the screen's name. */
   readonly of: string;
   readonly each: readonly PersonBand[];
   /** The band that serves every named operator; absent if none does. */

@@ -10,6 +10,7 @@ import { bandsOf, curveOf } from './bands.js';
 import { measureNext } from './measure-next.js';
 import { notesFor } from './notes.js';
 import { plansFor } from './plans.js';
+import { screenBands } from './screen-bands.js';
 import { shoppingFor } from './shopping.js';
 
 /**
@@ -43,7 +44,10 @@ function stationAdvice(scene: Scene, station: Station): StationAdvice {
   const ring = sits(station) ? ringChoice(scene, station) : undefined;
   return {
     ...plansAndNotes(scene, station),
-    bands: [desk, seat, ring].flatMap((choice) => (choice && choice.places.length > 0 ? [bandsOf(choice)] : [])),
+    bands: [
+      ...[desk, seat, ring].flatMap((choice) => (choice && choice.places.length > 0 ? [bandsOf(choice)] : [])),
+      ...screenBands(scene, station),
+    ],
     curves: [desk, seat].flatMap((choice) =>
       (choice?.places ?? [])
         .filter((place) => place.station.name === station.name)

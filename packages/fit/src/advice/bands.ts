@@ -17,7 +17,7 @@ const CURVE_STEP: Millimetres = 10;
 export function bandsOf(choice: Choice): HeightBands {
   const each = choice.places.map((place) => bandOf(choice, place));
   const named = each.filter((_, index) => choice.places[index]!.person.kind === 'operator');
-  const all = named.length > 0 ? intersection(named.map(({ band }) => band)) : undefined;
+  const all = named.length > 0 ? meetAll(named.map(({ band }) => band)) : undefined;
   return { part: choice.kind, of: choice.of, each, ...(all && { all }) };
 }
 
@@ -120,7 +120,8 @@ function isMeasured(rules: readonly Rule[], person: Person): boolean {
   return names.every((name) => sdOf(person.body, name) < 0.5);
 }
 
-function intersection(bands: readonly (Range | undefined)[]): Range | undefined {
+/** What lies in every band; nothing if one of them is none. */
+export function meetAll(bands: readonly (Range | undefined)[]): Range | undefined {
   const known = bands.flatMap((band) => band ?? []);
   if (known.length < bands.length) return undefined;
   const min = Math.max(...known.map((band) => band.min));

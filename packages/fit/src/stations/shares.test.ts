@@ -4,7 +4,7 @@ import { makeBody } from '../bodies/body.js';
 import { peopleOf, type People } from '../bodies/people.js';
 import { normalCdf } from '../bodies/normal.js';
 import { reference } from '../bodies/reference.js';
-import { aBooth, aCrowd, aDesk, aMeasuredOperator, aSeat, aStation, ringBelow } from '../testing/booths.js';
+import { aBooth, aCrowd, aDesk, aMeasuredOperator, anOperator, aSeat, aStation, ringBelow } from '../testing/booths.js';
 import { wholeBody } from '../testing/findings.js';
 import { assess } from '../assess/assess.js';
 import { atLeast, atMost, type Demand } from './demand.js';
@@ -160,6 +160,55 @@ describe('properties of shares', () => {
         const joint = sharesOf(seated, 'preferred', place, few).joint;
         expect(joint).toBeLessThanOrEqual(sharesOf(seated, 'preferred', wider, few).joint + 1e-9);
       }),
+    );
+  });
+});
+
+describe('what is known and what is asked', () => {
+  const place = { seat: { min: 360, max: 440 }, desk: { min: 600, max: 700 } };
+  const few = peopleOf(makeBody({ women: 0.5, measured: {} }), 256);
+
+  it('the share of all rules at once falls, or stays, when any one limit tightens', () => {
+    fc.assert(
+      fc.property(fc.nat(seated.length - 1), fc.nat(60), fc.nat(60), (which, below, above) => {
+        const tighter = seated.map((one, index) =>
+          index !== which
+            ? one
+            : {
+                ...one,
+                demands: one.demands.map((demand) => ({
+                  ...demand,
+                  preferred: { min: demand.preferred.min + below, max: demand.preferred.max - above },
+                })),
+              },
+        );
+        const joint = sharesOf(seated, 'preferred', place, few).joint;
+        expect(sharesOf(tighter, 'preferred', place, few).joint).toBeLessThanOrEqual(joint + 1e-9);
+      }),
+    );
+  });
+
+  it.each([
+    ['standing-work', 'standingElbowHeight', 950, 1150],
+    ['feet-supported', 'poplitealHeight', 360, 470],
+    ['seated-elbow', 'sittingElbowHeight', 190, 290],
+  ] as const)('a measured dimension makes its own check certain: %s', (check, dimension, min, max) => {
+    fc.assert(
+      fc.property(fc.integer({ min, max }), fc.integer({ min: 0, max: 200 }), (value, more) => {
+        const operators = [anOperator('Noor', { stature: 1650, [dimension]: value })];
+        const sitting = check !== 'standing-work';
+        const booth = aBooth({
+          operators,
+          desks: [aDesk('Left', (sitting ? 600 : 900) + more)],
+          seats: [aSeat('Low', 380 + more / 4, { kind: 'chair' })],
+          workstations: [aStation('Words', 'Left', sitting ? 'Low' : undefined, ['Noor'])],
+        });
+        const finding = assess(booth).findings.find((one) => one.check === check)!;
+        const [share, shareAtLimit] = [finding.share!, finding.shareAtLimit!];
+        for (const one of [share, shareAtLimit]) expect(Math.min(one, 1 - one)).toBeLessThan(1e-9);
+        expect(finding.verdict).toBe(share > 0.5 ? 'pass' : shareAtLimit > 0.5 ? 'marginal' : 'fail');
+      }),
+      { numRuns: 30 },
     );
   });
 });

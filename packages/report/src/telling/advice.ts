@@ -2,9 +2,11 @@ import {
   listOf,
   type Advice,
   type Assessment,
+  type Booth,
   type HeightBands,
   type LeftOut,
   type MeasureNext,
+  type Range,
 } from '@boothwright/fit';
 import { dimensionTitle, titleOf } from '../titles.js';
 import { count, percent, postureWord, unitsOf, type Units } from '../words.js';
@@ -45,6 +47,7 @@ export function tellStations({ stations }: Advice, assessment: Assessment): read
   const units = unitsOf(assessment.booth.show);
   const told = new Set<string>();
   const isNew = ({ part, of }: HeightBands) => {
+    if (part === 'screen') return true;
     const key = JSON.stringify([part, of]);
     return !told.has(key) && told.add(key);
   };
@@ -60,7 +63,7 @@ export function tellStations({ stations }: Advice, assessment: Assessment): read
     })),
     ...(plans.length === 0 && { noPlan: whyNoPlan(assessment, workstation) }),
     notes,
-    bands: bands.filter(isNew).map((each) => tellBands(each, assessment, units)),
+    bands: bands.filter(isNew).map((each) => tellBands(each, workstation, assessment, units)),
   }));
 }
 
@@ -102,7 +105,12 @@ function tellLeftOut(of: readonly LeftOut[], { booth }: Assessment, { length }: 
   return `${who}, ${postureWord(posture)}: ${listOf(misses)}`;
 }
 
-function tellBands({ part, of, each, all }: HeightBands, { booth }: Assessment, { range }: Units): BandsTold {
+function tellBands(
+  { part, of, each, all }: HeightBands,
+  workstation: string,
+  { booth }: Assessment,
+  { range, length }: Units,
+): BandsTold {
   const named = each.filter(({ basis }) => basis !== 'share').length;
   const rows = each.map(({ who, posture, band, basis, blockedBy }) => ({
     who: `${who}, ${postureWord(posture)}`,
@@ -113,16 +121,38 @@ function tellBands({ part, of, each, all }: HeightBands, { booth }: Assessment, 
         : `none: ‘${titleOf(blockedBy)}’ ${basis === 'share' ? 'leaves out too many' : 'fails at any height'}`,
   }));
   const everyone = { who: 'Everyone named', height: all ? range(all) : 'no one height' };
-  const [desk, seat] = [booth.desks.find(({ name }) => name === of), booth.seats.find(({ name }) => name === of)];
-  const given =
-    part === 'desk'
-      ? desk?.height?.value
-      : part === 'seat'
-        ? seat?.seat?.value
-        : seat?.footRing && { min: seat.footRing.distance.value, max: seat.footRing.distance.value };
   return {
-    part: { desk: `Desk ${of}`, seat: `Seat of ${of}`, ring: `Foot ring of ${of}, below the seat` }[part],
-    now: given ? range(given) : 'not said',
+    ...givenOf(part, of, workstation, booth, range, length),
     rows: named > 1 ? [...rows, everyone] : rows,
   };
+}
+
+/** What a band is of, and what the file says of it. */
+function givenOf(
+  part: HeightBands['part'],
+  of: string,
+  workstation: string,
+  { desks, seats, workstations }: Booth,
+  range: Units['range'],
+  length: Units['length'],
+): Pick<BandsTold, 'part' | 'now'> {
+  const seat = seats.find(({ name }) => name === of);
+  const said = (value: Range | undefined) => (value ? range(value) : 'not said');
+  switch (part) {
+    case 'desk':
+      return { part: `Desk ${of}`, now: said(desks.find(({ name }) => name === of)?.height?.value) };
+    case 'seat':
+      return { part: `Seat of ${of}`, now: said(seat?.seat?.value) };
+    case 'ring':
+      return {
+        part: `Foot ring of ${of}, below the seat`,
+        now: seat?.footRing ? length(seat.footRing.distance.value) : 'not said',
+      };
+    case 'screen': {
+      const { screens } = workstations.find(({ name }) => name === workstation)!;
+      const { line, over, distance } = screens.find(({ monitor }) => monitor.name === of)!.height!;
+      const edge = { bottom: 'Bottom edge', centre: 'Middle', top: 'Top edge' }[line];
+      return { part: `${edge} of ${of}, above the ${over}`, now: length(distance.value) };
+    }
+  }
 }

@@ -9,9 +9,9 @@ import {
 } from '@boothwright/fit';
 import { percent, postureWord, unitsOf } from '../words.js';
 
-/** How many people a height serves, at one desk: a line for each person and posture. */
+/** How many people a height of one desk or seat serves: a line for each person and posture. */
 export interface ChartTold {
-  /** 'Share served, by height of desk Left'. */
+  /** 'Share served, by height of the desk Left'. */
   readonly title: string;
   readonly lines: readonly LineTold[];
   /** The heights shown. */
@@ -32,15 +32,17 @@ export interface LineTold {
 }
 
 export const chartsMean =
-  'How many of 100 people like each of them would pass every seat or stand check at once, if only the desk’s height changed.';
+  'How many of 100 people like each of them would pass every seat or stand check at once, if only that height changed.';
 
-/** The charts of one workstation's desk. A desk at which no height serves anybody has none. */
+/** The charts of one workstation's desk and seat. One of which no height serves anybody has none. */
 export function tellCharts(advice: Advice, workstation: string, booth: Booth): readonly ChartTold[] {
   const curves = advice.stations.find((station) => station.workstation === workstation)?.curves ?? [];
-  const desks = [...new Set(curves.filter(({ part }) => part === 'desk').map(({ of }) => of))];
-  return desks.flatMap((desk) => {
-    const own = curves.filter(({ part, of }) => part === 'desk' && of === desk);
-    return tellChart(desk, own, booth) ?? [];
+  return (['desk', 'seat'] as const).flatMap((part) => {
+    const names = [...new Set(curves.filter((curve) => curve.part === part).map(({ of }) => of))];
+    return names.flatMap((name) => {
+      const own = curves.filter((curve) => curve.part === part && curve.of === name);
+      return tellChart(part, name, own, booth) ?? [];
+    });
   });
 }
 
@@ -48,19 +50,22 @@ export function tellCharts(advice: Advice, workstation: string, booth: Booth): r
 const NOBODY: Share = 0.005;
 const MARGIN: Millimetres = 30;
 
-function tellChart(desk: string, curves: readonly Curve[], booth: Booth): ChartTold | undefined {
+function tellChart(part: 'desk' | 'seat', name: string, curves: readonly Curve[], booth: Booth): ChartTold | undefined {
   const served = curves.flatMap(({ points }) =>
     points.filter(({ share }) => share > NOBODY).map(({ height }) => height),
   );
   if (served.length === 0) return undefined;
-  const given = booth.desks.find(({ name }) => name === desk)?.height?.value;
+  const given =
+    part === 'desk'
+      ? booth.desks.find((desk) => desk.name === name)?.height?.value
+      : booth.seats.find((seat) => seat.name === name)?.seat?.value;
   const now = given && given.min === given.max ? given.min : undefined;
   const heights = now === undefined ? served : [...served, now];
   const [from, to] = [Math.min(...heights) - MARGIN, Math.max(...heights) + MARGIN];
   const units = unitsOf(booth.show);
   const ticks = ticksBetween(from, to, booth.show).map((at) => ({ at, label: units.length(at) }));
   return {
-    title: `Share served, by height of desk ${desk}`,
+    title: `Share served, by height of ${part === 'desk' ? `the desk ${name}` : `the seat of ${name}`}`,
     lines: curves.map((curve) => ({
       who: `${curve.who}, ${postureWord(curve.posture)}`,
       points: curve.points.filter(({ height }) => height >= from && height <= to),

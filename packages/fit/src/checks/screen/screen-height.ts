@@ -1,20 +1,11 @@
 import type { Remedy } from '../../assessment.js';
 import { buyingStep, formatAngle, listOf, typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { elevation, eyesAt, keyOf, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import { anglesOf, isBearable, isGood, shiftsFor, SLACK, type Angles } from '../../scene/screen-angles.js';
+import { eyesAt, keyOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
-
-/** Degrees above (positive) or below (negative) the eye's level line. */
-interface Angles {
-  readonly top: number;
-  readonly centre: number;
-  readonly bottom: number;
-}
-
-/** Rounding of a drawing, as an angle: 1 mm at arm's length. */
-const SLACK = 0.1;
 
 export const screenHeight: Check = {
   id: 'screen-height',
@@ -91,23 +82,6 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
     }),
 };
 
-function anglesOf(view: View, desk: number, eye: number): Angles {
-  const lines = linesOf(view, desk);
-  return {
-    top: elevation(view, lines.top, eye),
-    centre: elevation(view, lines.centre, eye),
-    bottom: elevation(view, lines.bottom, eye),
-  };
-}
-
-function isGood({ top, centre, bottom }: Angles): boolean {
-  return top <= SLACK && centre <= SLACK && centre >= -30 - SLACK && bottom >= -33 - SLACK;
-}
-
-function isBearable({ top, bottom }: Angles): boolean {
-  return top <= 20 + SLACK && bottom >= -60 - SLACK;
-}
-
 /** The line of the screen that has the least room to its bound. */
 function decisive(angles: Angles, outer: boolean): { value: number; limit: number; margin: number } {
   const highest = outer ? 20 : 0;
@@ -118,20 +92,6 @@ function decisive(angles: Angles, outer: boolean): { value: number; limit: numbe
     ...(outer ? [] : [{ value: angles.centre, limit: -30, margin: angles.centre + 30 }]),
   ];
   return bounds.reduce((worst, bound) => (bound.margin < worst.margin ? bound : worst));
-}
-
-/** How far the screen may be moved for one pair of eyes, and how far would be best; up is positive. */
-function shiftsFor(
-  view: View,
-  eyes: Eyes,
-): { readonly lowest: number; readonly highest: number; readonly ideal: number } {
-  const lines = linesOf(view, eyes.desk);
-  const drop = (angle: number) => view.level * Math.tan((angle * Math.PI) / 180);
-  return {
-    highest: eyes.eye - lines.top,
-    lowest: Math.max(eyes.eye + drop(-30) - lines.centre, eyes.eye + drop(-33) - lines.bottom),
-    ideal: eyes.eye + drop(eyes.posture === 'sit' ? -15 : -10) - lines.centre,
-  };
 }
 
 /** One height for everyone who looks at the screen there; if there is none, the height for these eyes, and who loses by it. */
