@@ -32,9 +32,16 @@ describe('explain', () => {
 
   it('says the same of one as among all', async () => {
     const [one, all] = [await run('explain', 'skirt-drop'), await run('explain', '--all')];
-    expect(one.out).toMatch(/skirt-drop, group skirt\n/);
+    expect(one.out).toMatch(/skirt-drop, check of the group skirt\n/);
     expect(all.out).toContain(one.out);
     expect(one.status).toBe(0);
+  });
+
+  it('says of a fault of the text what it means and how it is mended', async () => {
+    const { status, out } = await run('explain', 'no-unit');
+    expect(status).toBe(0);
+    expect(out).toContain('A number without its unit  no-unit, fault of the text\n');
+    for (const line of ['desk Left { width 60 }', 'desk Left { width 60in }']) expect(out).toContain(`    ${line}\n`);
   });
 
   it('names the nearest check for one it does not know', async () => {
@@ -56,5 +63,5 @@ describe('explain', () => {
 /** Where the explanation of a check begins; the end of the text after the last one. */
 function startOf(index: number, out: string): number {
   const check = checks[index];
-  return check ? out.indexOf(`${check.title}  ${check.id}, group ${check.group}`) : out.length;
+  return check ? out.indexOf(`${check.title}  ${check.id}, check of the group ${check.group}`) : out.length;
 }

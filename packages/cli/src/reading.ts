@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Assessment, Origin } from '@boothwright/fit';
-import { analyse, type FileDiagnostic } from '@boothwright/language';
+import { analyse, type FileDiagnostic, type IssueCode } from '@boothwright/language';
 import { URI } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 
@@ -20,7 +20,7 @@ export interface Reading {
 export interface Problem {
   readonly severity: 'error' | 'warning';
   readonly message: string;
-  readonly code?: string;
+  readonly code?: IssueCode;
   /** Absent if the whole file is meant. */
   readonly origin?: Origin;
 }
@@ -41,7 +41,12 @@ export async function readBooth(file: string): Promise<Reading> {
 }
 
 function toProblem({ uri, start, end, severity, code, message }: FileDiagnostic): Problem {
-  return { severity: severity === 'error' ? 'error' : 'warning', message, code, origin: { uri, start, end } };
+  return {
+    severity: severity === 'error' ? 'error' : 'warning',
+    message,
+    code: code as IssueCode,
+    origin: { uri, start, end },
+  };
 }
 
 /** What the file system said, in words. */

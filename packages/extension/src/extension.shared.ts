@@ -5,8 +5,15 @@ import {
   RevealOutputChannelOn,
   State,
 } from 'vscode-languageclient';
-import { adviseCommand, type AdviceParams, type ClientOptions } from '@boothwright/language/protocol';
+import {
+  adviseCommand,
+  type AdviceParams,
+  type ClientOptions,
+  explainCommand,
+  type ExplainParams,
+} from '@boothwright/language/protocol';
 import { advise } from './commands/advise.js';
+import { explain, servePages } from './commands/explain.js';
 import { answerFileRequests } from './file-requests.js';
 import { writeReport } from './commands/write-report.js';
 
@@ -28,14 +35,16 @@ export async function start(
     documentSelector: selector,
     outputChannel: log,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
-    initializationOptions: { showsAdvice: true } satisfies ClientOptions,
+    initializationOptions: { showsAdvice: true, opensPages: true } satisfies ClientOptions,
   });
   context.subscriptions.push(
     log,
     showState(client),
     ...answerFileRequests(client),
+    servePages(),
     commands.registerCommand('boothwright.writeReport', () => writeReport(context, client)),
     commands.registerCommand(adviseCommand, (params: AdviceParams) => advise(client, params)),
+    commands.registerCommand(explainCommand, (params?: ExplainParams) => explain(params)),
     commands.registerCommand('boothwright.restartServer', () => restart(client)),
     commands.registerCommand('boothwright.showLog', () => log.show()),
   );

@@ -25,6 +25,28 @@ export interface AssessmentResult {
 export interface ClientOptions {
   /** It has the command `adviseCommand`, so that lenses may call it. */
   readonly showsAdvice?: boolean;
+  /** It opens the addresses of `pageUri` and has the command `explainCommand`, so that codes may lead there. */
+  readonly opensPages?: boolean;
+}
+
+/** The scheme of the pages behind the codes of diagnostics. The editor makes them; nothing is fetched. */
+export const pageScheme = 'boothwright-page';
+
+/** The address of the page behind a code. */
+export function pageUri(code: string): string {
+  return `${pageScheme}:/${code}.md`;
+}
+
+/** The code that the page at that path is behind. */
+export function codeOfPage(path: string): string {
+  return path.replace(/^\//, '').replace(/\.md$/, '');
+}
+
+/** The editor's command that opens the page behind a code. Its one argument, if any: `ExplainParams`; without, it asks which. */
+export const explainCommand = 'boothwright.explain';
+
+export interface ExplainParams {
+  readonly code: string;
 }
 
 /** The editor's command that shows what would fit at a workstation. Its one argument: `AdviceParams`. */

@@ -28,6 +28,7 @@ import { BoothCodeLensProvider } from './lsp/lenses.js';
 import { BoothInlayHintProvider } from './lsp/hints.js';
 import { BoothHoverProvider } from './lsp/hover.js';
 import { BoothLanguageServer } from './lsp/language-server.js';
+import { EditorAbilities } from './lsp/editor.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
 import { BoothReferencesProvider, BoothRenameProvider } from './lsp/names.js';
 import { BoothSemanticTokenProvider } from './lsp/semantic-tokens.js';
@@ -61,6 +62,7 @@ export interface BoothAddedServices {
   readonly Computation: Computation;
   readonly Assessments: Assessments;
   readonly Trial: Trial;
+  readonly Editor: EditorAbilities;
   readonly workspace: { readonly Imports: Imports };
 }
 
@@ -85,6 +87,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
     Computation: () => computation,
     Assessments: (services) => new Assessments(services),
     Trial: (services) => new Trial(services, createBoothServices),
+    Editor: (services) => new EditorAbilities(services),
     parser: {
       Lexer: (services) => new BoothLexer(services),
       LexerErrorMessageProvider: () => new BoothLexerMessages(),

@@ -1,7 +1,8 @@
 import type { Check } from '@boothwright/fit';
-import { readingMeanings, strengthMeanings } from '@boothwright/report';
+import type { IssueCode } from '@boothwright/language';
+import { type Page, pageBodyMarkdown, pageOfCheck } from '@boothwright/report';
 import type { ReportingDescriptor } from 'sarif';
-import { formatCheck } from './explanation.js';
+import { faultPage, formatPage } from './pages.js';
 
 const HELP_WIDTH = 100;
 
@@ -12,36 +13,24 @@ export function ruleOf(check: Check): ReportingDescriptor {
     name: check.id.replace(/(^|-)([a-z])/g, (_, __, letter: string) => letter.toUpperCase()),
     shortDescription: { text: check.title },
     fullDescription: { text: `${check.question} ${check.computes}` },
-    help: { text: formatCheck(check, { width: HELP_WIDTH, colours: false }), markdown: markdownOf(check) },
+    help: helpOf(pageOfCheck(check)),
     defaultConfiguration: { level: 'error' },
     properties: { tags: [check.group], strength: check.strength },
   };
 }
 
 /** A fault of the text, by its code. */
-export function ruleOfCode(code: string): ReportingDescriptor {
+export function ruleOfCode(code: IssueCode): ReportingDescriptor {
+  const page = faultPage(code);
   return {
     id: code,
-    shortDescription: { text: `Booth file: ${code.replaceAll('-', ' ')}` },
-    help: {
-      text: 'The text of the booth file is at fault here; what it says here is left out. The message says what to write.',
-    },
+    shortDescription: { text: page.title },
+    fullDescription: { text: `${page.lead} What the booth file says here is left out.` },
+    help: helpOf(page),
     properties: { tags: ['text'] },
   };
 }
 
-function markdownOf({ question, computes, limits, sources, strength, caution, example }: Check): string {
-  const parts = [
-    question,
-    `**How it is computed.** ${computes}`,
-    `**Limits.** ${limits}`,
-    ['**Sources**', '', ...sources.map(({ name, says, read }) => `- ${name} (${readingMeanings[read]}): ${says}`)].join(
-      '\n',
-    ),
-    `**Strength.** ${strengthMeanings[strength]}`,
-    ...(caution === undefined ? [] : [`**Caution.** ${caution}`]),
-    `**It fires on**\n\n\`\`\`booth\n${example.fires.trimEnd()}\n\`\`\``,
-    `**It does not fire on**\n\n\`\`\`booth\n${example.passes.trimEnd()}\n\`\`\``,
-  ];
-  return parts.join('\n\n');
+function helpOf(page: Page): ReportingDescriptor['help'] {
+  return { text: formatPage(page, { width: HELP_WIDTH, colours: false }), markdown: pageBodyMarkdown(page) };
 }

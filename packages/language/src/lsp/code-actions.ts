@@ -4,6 +4,7 @@ import type { Missing, Remedy } from '@boothwright/fit';
 import type { CodeAction, Diagnostic, Position, Range } from 'vscode-languageserver-types';
 import type { CodeActionParams } from 'vscode-languageserver';
 import { isBlock, isDocument, isScreen } from '../generated/ast.js';
+import { explainCommand, type ExplainParams } from '../protocol.js';
 import type { BoothServices } from '../services.js';
 import { allBlocks, kindOf } from '../syntax/tree.js';
 import type { FindingData } from '../validation/findings.js';
@@ -36,7 +37,8 @@ export class BoothCodeActionProvider implements CodeActionProvider {
         ? adviceActions(document, range.start, diagnostics, this.services)
         : [];
     const all = only && isWanted(fixAllKind) ? await fixAll(document, this.services) : undefined;
-    return [...fixes, ...plans.filter(({ kind }) => isWanted(kind!)), ...(all ? [all] : [])];
+    const explanations = this.services.Editor.opensPages && isWanted('quickfix') ? explain(diagnostics) : [];
+    return [...fixes, ...plans.filter(({ kind }) => isWanted(kind!)), ...explanations, ...(all ? [all] : [])];
   }
 
   private actionsFor(diagnostic: Diagnostic, document: LangiumDocument): CodeAction[] {
@@ -125,6 +127,19 @@ function titleOf(code: IssueCode, text: string, suggestion: string): string {
 
 function ofRemedy({ title, changes, safe }: Remedy, diagnostic: Diagnostic): CodeAction {
   return { title, kind: 'quickfix', diagnostics: [diagnostic], isPreferred: safe, edit: editOfChanges(changes) };
+}
+
+/** Opens the page behind each code. */
+function explain(diagnostics: readonly Diagnostic[]): CodeAction[] {
+  return [...new Set(diagnostics.map(({ code }) => code as string))].map((code) => {
+    const params: ExplainParams = { code };
+    return {
+      title: `Explain ${code}`,
+      kind: 'quickfix',
+      diagnostics: diagnostics.filter((diagnostic) => diagnostic.code === code),
+      command: { title: 'Explain', command: explainCommand, arguments: [params] },
+    };
+  });
 }
 
 /** Tolerates a finding on purpose. The reason is left open: until it is written, the file says that it is missing. */

@@ -2,7 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import { type Assessment, checks, type Finding, type Served, type Verdict, formatPercent } from '@boothwright/fit';
 import type { CodeLens } from 'vscode-languageserver-types';
-import { adviseCommand, type AdviceParams, type ClientOptions } from '../protocol.js';
+import { adviseCommand, type AdviceParams } from '../protocol.js';
 import type { BoothServices } from '../services.js';
 
 const bodyChecks = new Set(checks.filter(({ rule }) => rule).map(({ id }) => id));
@@ -12,13 +12,7 @@ const DETAILS = 2;
 
 /** Above each workstation, whom it fits and what is wrong for the others; and a way to ask for advice, in an editor that shows it. */
 export class BoothCodeLensProvider implements CodeLensProvider {
-  private showsAdvice = false;
-
-  constructor(private readonly services: BoothServices) {
-    services.shared.lsp.LanguageServer.onInitialize(({ initializationOptions }) => {
-      this.showsAdvice = (initializationOptions as ClientOptions | undefined)?.showsAdvice === true;
-    });
-  }
+  constructor(private readonly services: BoothServices) {}
 
   provideCodeLens(document: LangiumDocument): CodeLens[] {
     const assessment = this.services.Assessments.safelyOf(document)?.assessment;
@@ -30,7 +24,7 @@ export class BoothCodeLensProvider implements CodeLensProvider {
         const params: AdviceParams = { uri, workstation: name };
         return [
           { range, command: { title: verdictOn(name, served, assessment!), command: '' } },
-          ...(this.showsAdvice
+          ...(this.services.Editor.showsAdvice
             ? [{ range, command: { title: 'What would fit?', command: adviseCommand, arguments: [params] } }]
             : []),
         ];

@@ -292,6 +292,53 @@ workstation Sound { desk Left  stool Tall  operators Noor }
   });
 });
 
+describe('the page behind a code', () => {
+  const both = 'desk A { width 60 }\nbooth "H" { }\ndesk B { height 40in }\nskirt Front { on B  drop 45in }\n';
+  const links = (diagnostics: readonly Diagnostic[]) =>
+    diagnostics.map(({ code, codeDescription }) => [code, codeDescription?.href]);
+  const actions = (editor: Editor, diagnostics: readonly Diagnostic[], only?: string[]) =>
+    editor.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri },
+      range: diagnostics[0]!.range,
+      context: { diagnostics, ...(only && { only }) },
+    });
+
+  test('is where each code leads, of a check or of the text, in an editor that opens pages', async () => {
+    latest = new Editor();
+    await latest.start({ opensPages: true });
+    expect(links(await latest.open(both))).toEqual([
+      ['no-unit', 'boothwright-page:/no-unit.md'],
+      ['skirt-drop', 'boothwright-page:/skirt-drop.md'],
+    ]);
+  });
+
+  test('is opened by an action, one for each code, after the fixes', async () => {
+    latest = new Editor();
+    await latest.start({ opensPages: true });
+    const diagnostics = await latest.open(`${both}skirt Back { on B  drop 46in }\n`);
+    expect(diagnostics.map(({ code }) => code)).toEqual(['no-unit', 'skirt-drop', 'skirt-drop']);
+    const offered = await actions(latest, diagnostics);
+    const explaining = offered.filter(({ command }) => command?.command === 'boothwright.explain');
+    expect(explaining.map(({ title, command }) => [title, command!.arguments])).toEqual([
+      ['Explain no-unit', [{ code: 'no-unit' }]],
+      ['Explain skirt-drop', [{ code: 'skirt-drop' }]],
+    ]);
+    expect(offered.slice(-2)).toEqual(explaining);
+    expect(explaining[1]!.diagnostics).toHaveLength(2);
+    expect(await actions(latest, diagnostics, ['refactor.rewrite'])).toEqual([]);
+  });
+
+  test('is not spoken of to an editor that opens none', async () => {
+    const editor = await start();
+    const diagnostics = await editor.open(both);
+    expect(links(diagnostics)).toEqual([
+      ['no-unit', undefined],
+      ['skirt-drop', undefined],
+    ]);
+    expect((await actions(editor, diagnostics)).filter(({ command }) => command)).toEqual([]);
+  });
+});
+
 describe('an assessment', () => {
   const good = 'booth "Hall" { }\ndesk A { width 60in }';
 

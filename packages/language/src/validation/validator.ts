@@ -6,6 +6,7 @@ import {
   type ValidationOptions,
 } from 'langium';
 import type { Diagnostic } from 'vscode-languageserver-types';
+import { pageUri } from '../protocol.js';
 import type { BoothServices } from '../services.js';
 import { checkDocument } from './check.js';
 import { diagnosticsOf } from './findings.js';
@@ -35,7 +36,9 @@ export class BoothValidator extends DefaultDocumentValidator {
     });
     const diagnostics = issues.map((issue) => this.ofIssue(issue));
     await interruptAndCheck(token);
-    return [...diagnostics, ...this.findings(document, issues.length > 0, Assessments)];
+    return [...diagnostics, ...this.findings(document, issues.length > 0, Assessments)].map((each) =>
+      this.linked(each),
+    );
   }
 
   /** A computation that breaks must not take the other diagnostics with it, nor break silently. */
@@ -53,6 +56,12 @@ export class BoothValidator extends DefaultDocumentValidator {
       const message = `The checks stopped on this file, by a fault of their own: ${why}. Nothing was checked but the text.`;
       return [this.ofIssue({ code: 'checks-stopped', message, range })];
     }
+  }
+
+  /** Leads from the code to its page, in an editor that can open it. */
+  private linked(diagnostic: Diagnostic): Diagnostic {
+    if (typeof diagnostic.code !== 'string' || !this.services.Editor.opensPages) return diagnostic;
+    return { ...diagnostic, codeDescription: { href: pageUri(diagnostic.code) } };
   }
 
   private ofIssue({ code, message, range, data, related }: Issue): Diagnostic {
