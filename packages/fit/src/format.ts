@@ -9,6 +9,7 @@ import {
   type Share,
   type Years,
 } from './units.js';
+import { say, speaksEnglish } from './words/say.js';
 
 /** Inches are shown to the nearest eighth: finer than a tape is read, coarser than noise. */
 const INCH_STEPS = 8;
@@ -38,7 +39,7 @@ export function formatRange({ min, max }: Range, unit: DisplayUnit): string {
   const [low, high] = [formatLength(min, unit), formatLength(max, unit)];
   if (low === high) return low;
   const once = unit !== 'ft' && high.endsWith(` ${unit}`) && !low.includes('ft') && !high.includes('ft');
-  return once ? `${low.slice(0, -unit.length - 1)} to ${high}` : `${low} to ${high}`;
+  return once ? say`${low.slice(0, -unit.length - 1)} to ${high}` : say`${low} to ${high}`;
 }
 
 /** A length as it would be typed into a booth file, in the file's unit: `41 1/4in`, `1048mm`. */
@@ -59,10 +60,10 @@ export function formatAngle(angle: Degrees): string {
 
 /** A share in words that do not pretend to be more exact than a body model is. */
 export function formatShare(share: Share): string {
-  if (share >= 0.995) return 'nearly all';
-  if (share <= 0.005) return 'almost nobody';
-  if (share >= 0.95 || share <= 0.05) return `about ${Math.round(share * 100)} in 100`;
-  return `about ${Math.round(share * 10)} in 10`;
+  if (share >= 0.995) return say`nearly all`;
+  if (share <= 0.005) return say`almost nobody`;
+  if (share >= 0.95 || share <= 0.05) return say`about ${Math.round(share * 100)} in 100`;
+  return say`about ${Math.round(share * 10)} in 10`;
 }
 
 /** A share as a counted one: '62%'. */
@@ -72,18 +73,37 @@ export function formatPercent(share: Share): string {
 
 /** How a person works in a posture, after their name: 'seated' or 'standing'. */
 export function seatedOrStanding(posture: Posture): string {
-  return posture === 'sit' ? 'seated' : 'standing';
+  return posture === 'sit' ? say`seated` : say`standing`;
+}
+
+/** A person and the posture they work in: 'Noor seated'. */
+export function inPosture(who: string, posture: Posture): string {
+  return posture === 'sit' ? say`${who} seated` : say`${who} standing`;
 }
 
 /** 'Noor', 'Noor and Tobias', 'Noor, Tobias and Priya'. */
-export function listOf(names: readonly string[], conjunction = 'and'): string {
+export function listOf(names: readonly string[], conjunction: 'and' | 'or' = 'and'): string {
   if (names.length < 2) return names.join('');
-  return `${names.slice(0, -1).join(', ')} ${conjunction} ${names[names.length - 1]!}`;
+  const [others, last] = [names.slice(0, -1).join(', '), names[names.length - 1]!];
+  return conjunction === 'and' ? say`${others} and ${last}` : say`${others} or ${last}`;
 }
 
-/** 'Noor’s', 'Priya and Tobias’'. */
+/** 'Noor’s', 'Priya and Tobias’'; the bare name where another language is spoken, whose sentences have a way of their own. */
 export function possessive(name: string): string {
+  if (!speaksEnglish()) return name;
   return name.endsWith('s') ? `${name}’` : `${name}’s`;
+}
+
+/** What a change does: 'suits Noor and Tobias, but no longer Priya'. */
+export function effectOf(suited: readonly string[], lost: readonly string[]): string {
+  return lost.length === 0 ? say`suits ${listOf(suited)}` : say`suits ${listOf(suited)}, but no longer ${listOf(lost)}`;
+}
+
+/** What a change does that suits nobody: 'nearest for Noor, but no longer Priya'. */
+export function nearestOf(own: readonly string[], lost: readonly string[]): string {
+  return lost.length === 0
+    ? say`nearest for ${listOf(own)}`
+    : say`nearest for ${listOf(own)}, but no longer ${listOf(lost)}`;
 }
 
 function inches(length: Millimetres): string {
@@ -121,5 +141,5 @@ function signed(value: number): string {
 
 /** Ages in words: '14 to 17 years old'. */
 export function formatAges({ min, max }: { readonly min: Years; readonly max: Years }): string {
-  return `${min === max ? min : `${min} to ${max}`} years old`;
+  return min === max ? say`${min} years old` : say`${min} to ${max} years old`;
 }

@@ -12,3 +12,4 @@ export { advise, adviseStation } from './advice/advise.js';
 export { howToMeasure } from './bodies/measuring.js';
 export { checks } from './checks/catalogue.js';
 export type { BodyRule, Check, CheckGroup, Example, Source } from './checks/check.js';
+export { lowered, said, say, speak, type Translation } from './words/say.js';

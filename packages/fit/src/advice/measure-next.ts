@@ -4,6 +4,7 @@ import type { DimensionName } from '../bodies/dimensions.js';
 import { howToMeasure } from '../bodies/measuring.js';
 import type { Scene } from '../scene/scene.js';
 import type { Person } from '../stations/station.js';
+import { said } from '../words/say.js';
 
 /** For each operator of whom something is undecided, the one measurement that would settle most of it. */
 export function measureNext(scene: Scene, findings: readonly Finding[]): readonly MeasureNext[] {
@@ -16,7 +17,7 @@ export function measureNext(scene: Scene, findings: readonly Finding[]): readonl
       if (dimension) counts.set(dimension, (counts.get(dimension) ?? 0) + 1);
     }
     const best = [...counts].sort(([, a], [, b]) => b - a)[0];
-    return best ? [{ operator: name, dimension: best[0], settles: best[1], how: howToMeasure[best[0]] }] : [];
+    return best ? [{ operator: name, dimension: best[0], settles: best[1], how: said(howToMeasure[best[0]]) }] : [];
   });
 }
 

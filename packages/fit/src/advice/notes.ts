@@ -4,6 +4,7 @@ import type { Scene } from '../scene/scene.js';
 import type { Station } from '../stations/station.js';
 import { TOLERANCE } from '../units.js';
 import { dropFor, dropsFor, legsOf, type Leg } from './legs.js';
+import { say } from '../words/say.js';
 
 /** What no single number can give: people whose legs are too far apart for one foot ring. */
 export function notesFor(scene: Scene, station: Station): readonly string[] {
@@ -16,15 +17,19 @@ export function notesFor(scene: Scene, station: Station): readonly string[] {
   if (drops.min <= drops.max + 2 * TOLERANCE) return [];
   const short = legs.reduce((a, b) => (b.length < a.length ? b : a));
   const long = legs.reduce((a, b) => (b.length > a.length ? b : a));
-  const [high, low] = [short, long].map((leg) => scene.length(dropFor(leg)));
+  const [high, low] = [scene.length(dropFor(short)), scene.length(dropFor(long))];
   return [
-    `No one foot ring suits ${both(short, long)}. Take a ring that moves on its column, or a second stool: rings about ${high} and ${low} below the seat would suit them.`,
+    say`No one foot ring suits ${both(short, long)}. Take a ring that moves on its column, or a second stool: rings about ${high} and ${low} below the seat would suit them.`,
   ];
 }
 
 function both(short: Leg, long: Leg): string {
-  if (short.person === long.person) return `both the shorter and the longer legs among ${short.person.name}`;
-  const whose = ({ person }: Leg, which: string) =>
-    person.kind === 'operator' ? `${possessive(person.name)} legs` : `the ${which} legs among ${person.name}`;
-  return `both ${whose(short, 'shorter')} and ${whose(long, 'longer')}`;
+  if (short.person === long.person) return say`both the shorter and the longer legs among ${short.person.name}`;
+  const whose = ({ person }: Leg, isShorter: boolean) =>
+    person.kind === 'operator'
+      ? say`${possessive(person.name)} legs`
+      : isShorter
+        ? say`the shorter legs among ${person.name}`
+        : say`the longer legs among ${person.name}`;
+  return say`both ${whose(short, true)} and ${whose(long, false)}`;
 }

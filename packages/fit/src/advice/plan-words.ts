@@ -1,6 +1,7 @@
 import type { LeftOut, Plan } from '../assessment.js';
-import { formatRange, formatShare, listOf, seatedOrStanding } from '../format.js';
+import { formatRange, formatShare, inPosture, listOf } from '../format.js';
 import type { Scene } from '../scene/scene.js';
+import { say } from '../words/say.js';
 
 /** More names than this are a crowd to read: they are counted. */
 const NAMES = 4;
@@ -21,28 +22,29 @@ type Outlook = Pick<Plan, 'settings' | 'serves' | 'likely' | 'leftOut'> & {
 function deed(scene: Scene, { part, of, value }: Plan['settings'][number], before?: Plan['settings'][number]): string {
   const height = formatRange(value, scene.booth.show);
   if (part === 'ring') {
-    const whose = before?.part === 'seat' ? 'its foot ring' : `the foot ring of ${of}`;
-    return `hang ${whose} ${height} below the seat`;
+    return before?.part === 'seat'
+      ? say`hang its foot ring ${height} below the seat`
+      : say`hang the foot ring of ${of} ${height} below the seat`;
   }
-  const what = part === 'desk' ? `the desk ${of}` : `the seat of ${of}`;
-  return value.min === value.max ? `set ${what} to ${height}` : `make ${what} adjustable from ${height}`;
+  const what = part === 'desk' ? say`the desk ${of}` : say`the seat of ${of}`;
+  return value.min === value.max ? say`set ${what} to ${height}` : say`make ${what} adjustable from ${height}`;
 }
 
 function effect({ serves, likely, leftOut, people }: Outlook, sitsAndStands: SitsAndStands): string {
   const out = [...new Set(leftOut.map(({ who }) => who))].map((who) => leftOut.filter((one) => one.who === who));
-  const inPart = out.filter(isInPart).map(([one]) => `${formatShare(one!.share!)} of ${one!.who}`);
+  const inPart = out.filter(isInPart).map(([one]) => say`${formatShare(one!.share!)} of ${one!.who}`);
   const not = out.filter((of) => !isInPart(of)).map((of) => outcome(of, sitsAndStands));
-  const served = [...(serves.length > 0 ? [`${serves.length} of ${people}`] : []), ...inPart];
+  const served = [...(serves.length > 0 ? [say`${serves.length} of ${people}`] : []), ...inPart];
   const parts = [
-    ...(served.length > 0 ? [`serves ${listOf(served)}`] : []),
+    ...(served.length > 0 ? [say`serves ${listOf(served)}`] : []),
     ...(likely.length > 0
-      ? [served.length > 0 ? `most likely ${named(likely)} too` : `most likely serves ${named(likely)}`]
+      ? [served.length > 0 ? say`most likely ${named(likely)} too` : say`most likely serves ${named(likely)}`]
       : []),
-    ...(not.length > 0 ? [`not ${named(not)}`] : []),
+    ...(not.length > 0 ? [say`not ${named(not)}`] : []),
   ];
   const inOnePosture = out.filter((of) => !isInPart(of) && isInOnePosture(of, sitsAndStands));
   if (served.length + likely.length > 0 || inOnePosture.length === 0) return parts.join(', ');
-  return `most likely serves ${named(inOnePosture.map(([one]) => `${one!.who} only ${one!.posture === 'sit' ? 'standing' : 'seated'}`))}`;
+  return say`most likely serves ${named(inOnePosture.map(([one]) => (one!.posture === 'sit' ? say`${one!.who} only standing` : say`${one!.who} only seated`)))}`;
 }
 
 /** A crowd of which some are served; if almost nobody is, it is left out like a person. */
@@ -53,7 +55,7 @@ function isInPart(of: readonly LeftOut[]): boolean {
 /** Whom a plan leaves out, and in which posture if they are served in the other. */
 function outcome(of: readonly LeftOut[], sitsAndStands: SitsAndStands): string {
   const { who, posture } = of[0]!;
-  return isInOnePosture(of, sitsAndStands) ? `${who} ${seatedOrStanding(posture)}` : who;
+  return isInOnePosture(of, sitsAndStands) ? inPosture(who, posture) : who;
 }
 
 function isInOnePosture(of: readonly LeftOut[], sitsAndStands: SitsAndStands): boolean {
@@ -62,5 +64,5 @@ function isInOnePosture(of: readonly LeftOut[], sitsAndStands: SitsAndStands): b
 }
 
 function named(names: readonly string[]): string {
-  return names.length <= NAMES ? listOf(names) : `${names.length} people`;
+  return names.length <= NAMES ? listOf(names) : say`${names.length} people`;
 }

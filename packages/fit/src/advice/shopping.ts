@@ -5,11 +5,12 @@ import type { Check } from '../checks/check.js';
 import { buyingStep, formatRange } from '../format.js';
 import { makeScene, type Scene } from '../scene/scene.js';
 import { sits, type Person, type Station } from '../stations/station.js';
-import { TOLERANCE, type Millimetres, type Range } from '../units.js';
+import { TOLERANCE, type Millimetres, type Range, type DisplayUnit } from '../units.js';
 import { freeSeat } from './free-seat.js';
 import { dropFor, dropsFor, legsOf } from './legs.js';
 import { seatRangeFor, seatSpans } from './seat-range.js';
 import { withSettings, type Setting } from './with-settings.js';
+import { say } from '../words/say.js';
 
 /** Seat widths and depths: hip breadth + 10 and at least 400; buttock-popliteal length − 30 (Panero & Zelnik, CCOHS). */
 const LEAST_SEAT_WIDTH: Millimetres = 400;
@@ -36,11 +37,11 @@ export function shoppingFor(
 
 function deskLine({ booth, length, stations }: Scene, { name, width, depth, height, top }: Desk): ShoppingLine {
   const users = stations.filter(({ desk }) => desk?.name === name);
-  return line(`desk ${name}`, users, [
-    height && heightOf('work surface', height.value, booth.show),
-    width && `${length(width.value)} wide`,
-    depth && `${length(depth.value)} deep`,
-    !top.isDefault && `top at most ${length(top.value)} thick`,
+  return line(say`desk ${name}`, users, [
+    height && surfaceHeight(height.value, booth.show),
+    width && say`${length(width.value)} wide`,
+    depth && say`${length(depth.value)} deep`,
+    !top.isDefault && say`top at most ${length(top.value)} thick`,
   ]);
 }
 
@@ -51,22 +52,28 @@ function seatLine(scene: Scene, seat: Seat, settings: readonly Setting[]): Shopp
   const height = hull([...set, ...neededOf(scene, seat)]) ?? seat.seat?.value;
   const hips = extreme(people, 'hipBreadthSitting', Math.max);
   const thighs = extreme(people, 'buttockPoplitealLength', Math.min);
-  return line(`${seat.kind} ${seat.name}`, users, [
-    height && `${heightOf('seat', height, scene.booth.show)}${across(seat, height)}`,
+  return line(seat.kind === 'stool' ? say`stool ${seat.name}` : say`chair ${seat.name}`, users, [
+    height && seatHeight(seat, height, scene.booth.show),
     ringOf(scene, seat, people),
-    hips !== undefined && `seat at least ${scene.length(Math.max(LEAST_SEAT_WIDTH, hips + WIDTH_ALLOWANCE))} wide`,
-    thighs !== undefined && `seat at most ${scene.length(thighs - DEPTH_ALLOWANCE)} deep`,
+    hips !== undefined && say`seat at least ${scene.length(Math.max(LEAST_SEAT_WIDTH, hips + WIDTH_ALLOWANCE))} wide`,
+    thighs !== undefined && say`seat at most ${scene.length(thighs - DEPTH_ALLOWANCE)} deep`,
   ]);
 }
 
-function heightOf(what: string, height: Range, show: Scene['booth']['show']): string {
+function surfaceHeight(height: Range, show: DisplayUnit): string {
   const words = formatRange(height, show);
-  return height.min === height.max ? `${what} ${words} above the floor` : `${what} adjustable over at least ${words}`;
+  return height.min === height.max
+    ? say`work surface ${words} above the floor`
+    : say`work surface adjustable over at least ${words}`;
 }
 
-/** A stool that is adjustable does as well, where one height suits everyone. */
-function across({ seat }: Seat, height: Range): string {
-  return height.min === height.max && seat && seat.value.max > seat.value.min ? ', or adjustable across that' : '';
+/** Where one height would do for the people here but the file has a range, either may be bought. */
+function seatHeight({ seat }: Seat, height: Range, show: DisplayUnit): string {
+  const words = formatRange(height, show);
+  if (height.min !== height.max) return say`seat adjustable over at least ${words}`;
+  return seat && seat.value.max > seat.value.min
+    ? say`seat ${words} above the floor, or adjustable across that`
+    : say`seat ${words} above the floor`;
 }
 
 /** The seat heights that everyone needs who uses the seat, at whichever desk; none if nobody can be suited. */
@@ -91,15 +98,15 @@ function hull(ranges: readonly Range[]): Range | undefined {
 /** Drops that suit every leg; if none does, a ring that moves. */
 function ringOf({ booth, length }: Scene, { footRing }: Seat, people: readonly Person[]): string | undefined {
   if (!footRing) return undefined;
-  if (footRing.from === 'floor') return `foot ring ${length(footRing.distance.value)} above the floor`;
+  if (footRing.from === 'floor') return say`foot ring ${length(footRing.distance.value)} above the floor`;
   const legs = people.flatMap((person) => legsOf(person, booth.shoe.value));
-  if (legs.length === 0) return `foot ring ${length(footRing.distance.value)} below the seat`;
+  if (legs.length === 0) return say`foot ring ${length(footRing.distance.value)} below the seat`;
   const drops = dropsFor(legs);
-  if (drops.min <= drops.max) return `foot ring ${formatRange(drops, booth.show)} below the seat`;
-  if (drops.min <= drops.max + 2 * TOLERANCE) return `foot ring ${length(drops.max)} below the seat`;
+  if (drops.min <= drops.max) return say`foot ring ${formatRange(drops, booth.show)} below the seat`;
+  if (drops.min <= drops.max + 2 * TOLERANCE) return say`foot ring ${length(drops.max)} below the seat`;
   const wanted = legs.map(dropFor);
   const reach = formatRange({ min: Math.min(...wanted), max: Math.max(...wanted) }, booth.show);
-  return `foot ring that moves on its column, from ${reach} below the seat`;
+  return say`foot ring that moves on its column, from ${reach} below the seat`;
 }
 
 /** Known people by what was measured or by their own tail, crowds by theirs. */
@@ -115,31 +122,34 @@ function extreme(
 
 function screenLine({ length, stations }: Scene, { name, diagonal, aspect, pixels }: Monitor): ShoppingLine {
   const users = stations.filter(({ workstation }) => workstation.screens.some(({ monitor }) => monitor.name === name));
-  return line(`screen ${name}`, users, [
-    diagonal && `${length(diagonal.value)} diagonal`,
+  return line(say`screen ${name}`, users, [
+    diagonal && say`${length(diagonal.value)} diagonal`,
     !aspect.isDefault && `${aspect.value.across}:${aspect.value.down}`,
-    pixels && `${pixels.value.across} × ${pixels.value.down} pixels`,
+    pixels && say`${pixels.value.across} × ${pixels.value.down} pixels`,
   ]);
 }
 
 function rackLine({ length, stations }: Scene, { name, units, width, depth, under }: Rack): ShoppingLine {
   const users = stations.filter(({ desk }) => under !== undefined && desk?.name === under.desk.name);
-  return line(`rack ${name}`, users, [
-    units && `${units.value} rack units high`,
-    width && `${length(width.value)} wide`,
-    depth && `${length(depth.value)} deep`,
+  return line(say`rack ${name}`, users, [
+    units && say`${units.value} rack units high`,
+    width && say`${length(width.value)} wide`,
+    depth && say`${length(depth.value)} deep`,
   ]);
 }
 
 function skirtLine({ booth, length: words, stations }: Scene, { name, on, length }: Skirt): ShoppingLine {
   const heights = on.flatMap((desk) => booth.desks.find((one) => one.name === desk.name)?.height?.value ?? []);
   const lowest = heights.length > 0 ? Math.min(...heights.map(({ min }) => min)) : undefined;
-  const where = heights.some(({ min, max }) => max > min) ? ' with the desk at its lowest' : '';
+  const moves = heights.some(({ min, max }) => max > min);
   const users = stations.filter(({ desk }) => on.some((one) => one.name === desk?.name));
-  return line(`skirt ${name}`, users, [
-    lowest !== undefined && `drop ${words(lowest - HEM)}, to end ${words(HEM)} above the floor${where}`,
-    length && `${words(length.value)} of cloth`,
-    'with its flame certificate',
+  return line(say`skirt ${name}`, users, [
+    lowest !== undefined &&
+      (moves
+        ? say`drop ${words(lowest - HEM)}, to end ${words(HEM)} above the floor with the desk at its lowest`
+        : say`drop ${words(lowest - HEM)}, to end ${words(HEM)} above the floor`),
+    length && say`${words(length.value)} of cloth`,
+    say`with its flame certificate`,
   ]);
 }
 

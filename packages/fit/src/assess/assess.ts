@@ -16,6 +16,7 @@ import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
 import { distanceTo, eyesAt, linesOf, viewsAt } from '../scene/viewing.js';
 import { assessBodies } from './body-findings.js';
+import { said } from '../words/say.js';
 
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
 export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
@@ -50,14 +51,15 @@ function finished(check: Check, draft: FindingDraft, accepted: readonly Acceptan
   );
   return {
     check: check.id,
-    source: check.sources[0]!.name,
     strength: check.strength,
-    ...(check.caution !== undefined && { caution: check.caution }),
+    ...(check.caution !== undefined && { caution: said(check.caution) }),
     ...(draft.measured !== undefined && check.unit && { unit: check.unit }),
     related: [],
     remedies: [],
     assumptions: [],
     ...draft,
+    source: said(draft.source ?? check.sources[0]!.name),
+    ...(draft.assumptions && { assumptions: draft.assumptions.map(said) }),
     ...(acceptance && draft.verdict !== 'pass' && { accepted: acceptance.reason }),
   };
 }

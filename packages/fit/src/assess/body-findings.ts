@@ -14,6 +14,7 @@ import { heightsOf, openHeights, type Person, type Station } from '../stations/s
 import type { Share } from '../units.js';
 import { dimensionWords } from '../bodies/words.js';
 import { remediesFor } from './remedies.js';
+import { lowered, said, say } from '../words/say.js';
 
 /** Findings of every seat and stand check at every station, and the joint shares behind them. */
 export interface BodyAssessment {
@@ -77,8 +78,8 @@ function unanswered(station: Station, posture: Posture, check: Check): FindingDr
   if (rule!.posture !== posture || !(rule!.applies?.(station) ?? true)) return [];
   const subject = { kind: 'workstation', name: station.name } as const;
   const lack = rule!.lacks(station);
-  const question = `${check.title.toLowerCase()} at ${station.name}`;
-  return lack ? [cannotSay(subject, `anything of ${question}`, lack, station.workstation.origin, posture)] : [];
+  const cannot = say`Cannot say anything of ${lowered(said(check.title))} at ${station.name}.`;
+  return lack ? [cannotSay(subject, cannot, lack, station.workstation.origin, posture)] : [];
 }
 
 function draftOf(
@@ -181,7 +182,7 @@ function isCounted(person: Person, rule: StationRule, { demand, side }: Reading)
 }
 
 function ofCrowd(person: Person, rule: StationRule, { share, shareAtLimit }: Shares): string {
-  return `${rule.title}: ${formatPercent(share)} of ${person.name} meet the preferred band (${formatPercent(person.wanted)} wanted), ${formatPercent(shareAtLimit)} the outer limit.`;
+  return say`${said(rule.title)}: ${formatPercent(share)} of ${person.name} meet the preferred band (${formatPercent(person.wanted)} wanted), ${formatPercent(shareAtLimit)} the outer limit.`;
 }
 
 /** Where the answer is a share of people, say so; a person of whom all is measured gets no such sentence. */
@@ -189,7 +190,7 @@ function certainty(person: Person, { share, shareAtLimit }: Shares): string[] {
   const certain = (value: Share) => value < 1e-9 || value > 1 - 1e-9;
   if (certain(share) && certain(shareAtLimit)) return [];
   return [
-    `Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
+    say`Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
   ];
 }
 
@@ -197,7 +198,9 @@ function certainty(person: Person, { share, shareAtLimit }: Shares): string[] {
 function settledBy(person: Person, demand: Demand): string[] {
   if (person.kind === 'crowd') return [];
   const open = (Object.keys(demand.form.body) as DimensionName[]).filter((name) => sdOf(person.body, name) > 0.5);
-  return open.length === 1 ? [`Measure ${possessive(person.name)} ${dimensionWords[open[0]!]} to settle it.`] : [];
+  return open.length === 1
+    ? [say`Measure ${possessive(person.name)} ${said(dimensionWords[open[0]!])} to settle it.`]
+    : [];
 }
 
 function pointAt(station: Station, person: Person) {
@@ -207,16 +210,17 @@ function pointAt(station: Station, person: Person) {
 function relatedOf(station: Station, person: Person) {
   return [
     ...(station.desk
-      ? [{ origin: station.desk.height?.origin ?? station.desk.origin, message: `the desk ${station.desk.name}` }]
+      ? [{ origin: station.desk.height?.origin ?? station.desk.origin, message: say`the desk ${station.desk.name}` }]
       : []),
     ...(station.seat
       ? [
           {
             origin: station.seat.seat?.origin ?? station.seat.origin,
-            message: `the ${station.seat.kind} ${station.seat.name}`,
+            message:
+              station.seat.kind === 'stool' ? say`the stool ${station.seat.name}` : say`the chair ${station.seat.name}`,
           },
         ]
       : []),
-    { origin: person.origin, message: `what is known of ${person.name}` },
+    { origin: person.origin, message: say`what is known of ${person.name}` },
   ];
 }

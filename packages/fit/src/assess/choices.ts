@@ -4,6 +4,7 @@ import { meritFor, type Merit } from '../stations/merit.js';
 import type { Heights } from '../stations/rules.js';
 import { heightsOf, type Person, type Station } from '../stations/station.js';
 import type { Millimetres, Range } from '../units.js';
+import { say } from '../words/say.js';
 
 /** One number of the file that can be chosen anew, and everyone it concerns. */
 export interface Choice {
@@ -49,7 +50,7 @@ export function deskChoice(scene: Scene, station: Station, adjustable = false): 
   if (!desk || !given?.origin || (!adjustable && given.value.min !== given.value.max)) return undefined;
   return {
     kind: 'desk',
-    label: `the desk ${desk.name}`,
+    label: say`the desk ${desk.name}`,
     of: desk.name,
     now: given.value.min,
     origin: given.origin,
@@ -67,7 +68,7 @@ export function seatChoice(scene: Scene, station: Station, adjustable = false): 
   if (!seat || !given?.origin || (!adjustable && given.value.min !== given.value.max)) return undefined;
   return {
     kind: 'seat',
-    label: `the seat of ${seat.name}`,
+    label: say`the seat of ${seat.name}`,
     of: seat.name,
     now: given.value.min,
     origin: given.origin,
@@ -86,7 +87,7 @@ export function ringChoice(scene: Scene, station: Station): Choice | undefined {
   const changed = new Map<string, Setup>();
   return {
     kind: 'ring',
-    label: `the foot ring of ${seat.name}`,
+    label: say`the foot ring of ${seat.name}`,
     of: seat.name,
     now: ring.distance.value,
     origin: ring.distance.origin,
@@ -103,7 +104,7 @@ export function ringChoice(scene: Scene, station: Station): Choice | undefined {
       changed.set(key, setup);
       return setup;
     },
-    words: (value) => `${scene.length(value)} below the seat`,
+    words: (value) => say`${scene.length(value)} below the seat`,
   };
 }
 

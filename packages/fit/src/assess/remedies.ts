@@ -1,6 +1,6 @@
 import type { Remedy } from '../assessment.js';
 import type { Posture } from '../booth.js';
-import { listOf, typeLength } from '../format.js';
+import { listOf, typeLength, effectOf, inPosture, nearestOf } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Demand } from '../stations/demand.js';
@@ -10,6 +10,7 @@ import type { Person, Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../units.js';
 import { bestValue } from './best.js';
 import { deskChoice, ringChoice, seatChoice, type Choice, type Place } from './choices.js';
+import { say } from '../words/say.js';
 
 /**
  * What to change so that one check holds for one person, without leaving out the others who use the same desk or seat:
@@ -78,13 +79,13 @@ function helps(choice: Choice, place: Place, check: string, value: Millimetres):
 }
 
 function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): Remedy {
-  const verb = (choice.kind === 'ring') === value < choice.now ? 'Raise' : 'Lower';
+  const isHigher = (choice.kind === 'ring') === value < choice.now;
   const suited = choice.places.filter((place) => suits(choice, place, value));
   const lost = choice.places.filter((place) => !suited.includes(place) && suits(choice, place, choice.now));
-  const effect = suited.length > 0 ? `suits ${everyone(suited)}` : `nearest for ${everyone([own])}`;
-  const price = lost.length > 0 ? `, but no longer ${everyone(lost)}` : '';
+  const effect = suited.length > 0 ? effectOf(names(suited), names(lost)) : nearestOf(names([own]), names(lost));
+  const to = choice.words(value);
   return {
-    title: `${verb} ${choice.label} to ${choice.words(value)}: ${effect}${price}`,
+    title: isHigher ? say`Raise ${choice.label} to ${to}: ${effect}` : say`Lower ${choice.label} to ${to}: ${effect}`,
     changes: [{ origin: choice.origin, text: typeLength(value, scene.booth.show) }],
     safe: lost.length === 0 && choice.places.every((place) => !worsens(choice, place, value)),
   };
@@ -127,7 +128,7 @@ function adjustable(scene: Scene, choice: Choice): Remedy[] {
   if (same(min, max)) return [];
   return [
     {
-      title: `No single height serves ${everyone(operators)}: make ${choice.label} adjustable from ${scene.length(min)} to ${scene.length(max)}`,
+      title: say`No single height serves ${listOf(names(operators))}: make ${choice.label} adjustable from ${scene.length(min)} to ${scene.length(max)}`,
       changes: [
         { origin: choice.origin, text: `${typeLength(min, scene.booth.show)}..${typeLength(max, scene.booth.show)}` },
       ],
@@ -137,16 +138,13 @@ function adjustable(scene: Scene, choice: Choice): Remedy[] {
 }
 
 /** Names, with the posture where one person stands on both sides or is served in one posture only. */
-function everyone(places: readonly Place[]): string {
-  const names = [...new Set(places.map(({ person }) => person.name))];
-  return listOf(
-    names.map((name) => {
-      const own = places.filter(({ person }) => person.name === name);
-      const postures = new Set(own.map(({ posture }) => posture));
-      const both = own[0]!.station.workstation.postures.value.length === 2;
-      return both && postures.size === 1 ? `${name} ${postures.has('sit') ? 'seated' : 'standing'}` : name;
-    }),
-  );
+function names(places: readonly Place[]): string[] {
+  return [...new Set(places.map(({ person }) => person.name))].map((name) => {
+    const own = places.filter(({ person }) => person.name === name);
+    const both = own[0]!.station.workstation.postures.value.length === 2;
+    const [posture, ...others] = new Set(own.map((one) => one.posture));
+    return both && others.length === 0 ? inPosture(name, posture!) : name;
+  });
 }
 
 function same(a: Millimetres, b: Millimetres): boolean {

@@ -1,6 +1,7 @@
 import type { Millimetres, Years } from '../units.js';
 import type { Sex } from './dimensions.js';
 import { reference } from './reference.js';
+import { say } from '../words/say.js';
 
 /** Ages that a crowd can be limited to: younger people are not at a control desk, of older ones the survey knows nothing. */
 export const AGES: { readonly min: Years; readonly max: Years } = { min: 13, max: 58 };
@@ -40,7 +41,7 @@ const ADULT: Years = 18;
 
 /** What a result about a crowd of these ages takes for granted. */
 export function assumedOfAges(ages: { readonly min: Years; readonly max: Years } | undefined): readonly string[] {
-  return ages && ages.min < ADULT ? ['people below 18 are built like adults of their stature'] : [];
+  return ages && ages.min < ADULT ? [say`people below 18 are built like adults of their stature`] : [];
 }
 
 /**

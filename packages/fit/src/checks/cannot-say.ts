@@ -1,8 +1,9 @@
 import type { Missing, Subject } from '../assessment.js';
 import type { Origin, Posture } from '../booth.js';
 import type { FindingDraft } from './check.js';
+import { say } from '../words/say.js';
 
-/** A finding that names the property to add. `what` completes 'Cannot say …'. */
+/** A finding that names the property to add. `what` is a sentence: 'Cannot say whether the rack fits.' */
 export function cannotSay(
   subject: Subject,
   what: string,
@@ -14,7 +15,7 @@ export function cannotSay(
     subject,
     ...(posture && { posture }),
     verdict: 'unknown',
-    message: `Cannot say ${what}. Add \`${missing.property}\` to ${missing.of}, such as \`${missing.example}\`.`,
+    message: `${what} ${say`Add \`${missing.property}\` to ${missing.of}, such as \`${missing.example}\`.`}`,
     ...(origin && { origin }),
     missing,
   };

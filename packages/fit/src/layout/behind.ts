@@ -3,6 +3,7 @@ import type { Desk } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { placedDesk, type Layout } from './layout.js';
 import { clip, dot, pointIn, spanAlong, type Frame } from './polygon.js';
+import { say } from '../words/say.js';
 
 /** The first thing behind a desk's near edge. */
 export interface Behind {
@@ -43,12 +44,12 @@ export function behindEdge(
 function wallsBehind(layout: Layout, frame: Frame, width: Millimetres): Behind[] {
   const back = { x: -frame.forward.x, y: -frame.forward.y };
   const walls = [
-    { what: 'the back wall', toward: -back.y, gap: (y: number) => y, axis: 'y' },
-    { what: 'the left wall', toward: -back.x, gap: (x: number) => x, axis: 'x' },
+    { what: say`the back wall`, toward: -back.y, gap: (y: number) => y, axis: 'y' },
+    { what: say`the left wall`, toward: -back.x, gap: (x: number) => x, axis: 'x' },
     ...(layout.room
       ? [
-          { what: 'the right wall', toward: back.x, gap: (x: number) => layout.room!.width - x, axis: 'x' },
-          { what: 'the stage wall', toward: back.y, gap: (y: number) => layout.room!.depth - y, axis: 'y' },
+          { what: say`the right wall`, toward: back.x, gap: (x: number) => layout.room!.width - x, axis: 'x' },
+          { what: say`the stage wall`, toward: back.y, gap: (y: number) => layout.room!.depth - y, axis: 'y' },
         ]
       : []),
   ];

@@ -7,6 +7,7 @@ import { linesOf } from '../scene/viewing.js';
 import type { Millimetres } from '../units.js';
 import { areaOutline } from './layout.js';
 import { gapBetween, type Gap, box, FAR } from './polygon.js';
+import { say } from '../words/say.js';
 
 /** The clear width of a walkway and what it is made of: `from` between bare pieces, less `seat`, less `projection`. */
 export interface ClearWidth {
@@ -59,7 +60,7 @@ export function clearWidth(scene: Scene, walkway: Walkway): ClearWidth | { reado
   const projecting = (walkway.projections ?? [])
     .filter(({ height }) => (height?.value ?? 0) < head)
     .map(({ reach }) => ({
-      what: 'what sticks out',
+      what: say`what sticks out`,
       clear: Math.max(0, narrowest.clear - (reach?.value ?? 0)),
       outlines: narrowest.outlines,
     }));
@@ -86,7 +87,7 @@ export function narrowings(scene: Scene, walkway: Walkway): readonly Narrowing[]
     .map(({ name, outline }) => ({ what: name, outline }));
   const spaces = (scene.booth.room?.wheelchairSpaces ?? []).flatMap((space) => {
     const outline = areaOutline(space);
-    return outline ? [{ what: `the wheelchair space ${space.name}`, outline }] : [];
+    return outline ? [{ what: say`the wheelchair space ${space.name}`, outline }] : [];
   });
   return [...pieces, ...spaces].flatMap(({ what, outline }) => {
     const [near, far] = [nearestOf(first, outline), nearestOf(second, outline)];
@@ -158,9 +159,9 @@ function obstaclesOf(scene: Scene, side: Side, walkway: Walkway): readonly Obsta
     case 'booth':
       return withSteps(scene, walkway);
     case 'seating':
-      return lineObstacle('the nearest row of seats', seatingLine(scene));
+      return lineObstacle(say`the nearest row of seats`, seatingLine(scene));
     case 'stage':
-      return lineObstacle('the stage', scene.booth.room?.stage?.edge?.value);
+      return lineObstacle(say`the stage`, scene.booth.room?.stage?.edge?.value);
     default:
       return wallObstacle(scene, side.name);
   }
@@ -238,10 +239,10 @@ export function wallObstacle(scene: Scene, wall: string): readonly Obstacle[] {
   const width = room?.width?.value;
   const depth = room?.depth?.value;
   const named: Record<string, readonly [string, Polygon | undefined]> = {
-    'back-wall': ['the back wall', box(-FAR, FAR, -1000, 0)],
-    'left-wall': ['the left wall', box(-1000, 0, -FAR, FAR)],
-    'right-wall': ['the right wall', width === undefined ? undefined : box(width, width + 1000, -FAR, FAR)],
-    'stage-wall': ['the stage wall', depth === undefined ? undefined : box(-FAR, FAR, depth, depth + 1000)],
+    'back-wall': [say`the back wall`, box(-FAR, FAR, -1000, 0)],
+    'left-wall': [say`the left wall`, box(-1000, 0, -FAR, FAR)],
+    'right-wall': [say`the right wall`, width === undefined ? undefined : box(width, width + 1000, -FAR, FAR)],
+    'stage-wall': [say`the stage wall`, depth === undefined ? undefined : box(-FAR, FAR, depth, depth + 1000)],
   };
   const [what, outline] = named[wall] ?? ['', undefined];
   return outline ? [plain(what, outline)] : [];

@@ -5,6 +5,7 @@ import type { Millimetres } from '../units.js';
 import { boothObstacles, clearWidth, seatingLine, sidesOf, wallObstacle, type Obstacle } from './clear-width.js';
 import { areaOutline } from './layout.js';
 import { clip, gapBetween, spanAlong, box, FAR } from './polygon.js';
+import { say } from '../words/say.js';
 
 /** A walkway that turns back round the end of what it runs along. */
 export interface Turn {
@@ -94,14 +95,14 @@ function othersThan(scene: Scene, element: readonly Obstacle[]) {
   const { room } = scene.booth;
   const walls = ['back-wall', 'left-wall', 'right-wall', 'stage-wall'].flatMap((wall) => wallObstacle(scene, wall));
   const rows = [
-    { what: 'the nearest row of seats', y: seatingLine(scene) },
-    { what: 'the stage', y: room?.stage?.edge?.value },
+    { what: say`the nearest row of seats`, y: seatingLine(scene) },
+    { what: say`the stage`, y: room?.stage?.edge?.value },
   ].flatMap(({ what, y }) => (y === undefined ? [] : [{ what, outline: fromLine(y) }]));
   const pieces = boothObstacles(scene).filter(({ what }) => !own.has(what));
   const columns = scene.layout.pieces.filter(({ kind }) => kind === 'column');
   const spaces = (room?.wheelchairSpaces ?? []).flatMap((space) => {
     const outline = areaOutline(space);
-    return outline ? [{ what: `the wheelchair space ${space.name}`, outline }] : [];
+    return outline ? [{ what: say`the wheelchair space ${space.name}`, outline }] : [];
   });
   return [
     ...[...walls, ...rows, ...pieces].map(({ what, outline }) => ({ what, outline, corner: false })),

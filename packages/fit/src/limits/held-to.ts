@@ -2,6 +2,7 @@ import type { Related } from '../assessment.js';
 import type { Scene } from '../scene/scene.js';
 import type { Figure, Profile } from './profiles.js';
 import { profiles } from './profiles.js';
+import { say } from '../words/say.js';
 
 /** The figure that a finding is held to: the parts of a finding that name it. */
 export interface HeldTo {
@@ -23,9 +24,9 @@ export function heldTo(scene: Scene, check: string, published: Figure): HeldTo {
   }
   return {
     value: override.value,
-    source: `the file’s own limit: ${override.reason}`,
+    source: say`the file’s own limit: ${override.reason}`,
     assumptions: [],
-    related: [{ origin: override.origin, message: `the file’s own limit: ${override.reason}` }],
+    related: [{ origin: override.origin, message: say`the file’s own limit: ${override.reason}` }],
     own: true,
   };
 }

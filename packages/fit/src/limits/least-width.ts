@@ -2,6 +2,7 @@ import type { Walkway } from '../booth.js';
 import type { Scene } from '../scene/scene.js';
 import { profileOf } from './held-to.js';
 import type { Figure, Profile } from './profiles.js';
+import { say } from '../words/say.js';
 
 /** The published least width of a walkway; undefined if it takes a number of people that the file does not say. */
 export function leastWidth(scene: Scene, walkway: Walkway): Figure | undefined {
@@ -21,8 +22,8 @@ function publicWidth(profile: Profile, { serves, seats, name }: Walkway): Figure
   const rows = widths.filter((row) => row.bothSides !== true || bothSides);
   if (people !== undefined) return rows.find(({ upTo }) => people <= upTo) ?? byPeople(profile, people);
   const assumed = bothSides ? rows.find(({ upTo }) => upTo === Infinity)! : rows[0]!;
-  const many = bothSides ? '50 people or more' : `at most ${rows[0]!.upTo} people`;
-  return { ...assumed, note: `${name} serves ${many}` };
+  const note = bothSides ? say`${name} serves 50 people or more` : say`${name} serves at most ${rows[0]!.upTo} people`;
+  return { ...assumed, note };
 }
 
 /**

@@ -6,6 +6,7 @@ import { placeAlong, type Station } from '../stations/station.js';
 import type { Millimetres } from '../units.js';
 import type { Scene } from './scene.js';
 import { linesOf, viewsAt, type View } from './viewing.js';
+import { say } from '../words/say.js';
 
 /** A seated person's eye above the floor (Long, Architectural Acoustics, ch. 17: 1120 to 1220). */
 export const SEATED_EYE: Millimetres = 1200;
@@ -113,16 +114,20 @@ export function crowdObstacles(scene: Scene): readonly Obstacle[] {
       { x: -FAR, y },
       { x: FAR, y },
     ] as const;
-    const what = seating.standing ? 'people who stand' : 'people on seats';
     return {
       plural: true,
-      what: rows > 1 ? `${what}, row ${row + 1}` : `${what} in front`,
+      what: crowdWord(seating.standing, rows > 1 ? row + 1 : undefined),
       line,
       top,
       onDesk: false,
       origin: seating.origin,
     };
   }).filter(({ line }) => line[0].y < edge);
+}
+
+function crowdWord(standing: boolean, row: number | undefined): string {
+  if (row === undefined) return standing ? say`people who stand in front` : say`people on seats in front`;
+  return standing ? say`people who stand, row ${row}` : say`people on seats, row ${row}`;
 }
 
 /** A person at a place, facing any way. */
@@ -175,8 +180,8 @@ const TARGETS = 9;
 /** Which part of the stage's front edge a target is. */
 export function partOfStage(targets: readonly PlanPoint[], target: PlanPoint): string {
   const place = targets.indexOf(target) / Math.max(1, targets.length - 1);
-  if (targets.length === 1 || (place > 0.3 && place < 0.7)) return 'the middle of the stage';
-  return place <= 0.3 ? 'the left of the stage' : 'the right of the stage';
+  if (targets.length === 1 || (place > 0.3 && place < 0.7)) return say`the middle of the stage`;
+  return place <= 0.3 ? say`the left of the stage` : say`the right of the stage`;
 }
 
 /**

@@ -2,6 +2,7 @@ import type { Missing } from '../assessment.js';
 import type { Desk, Rack } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { missing, placeAlong, type Station } from './station.js';
+import { say } from '../words/say.js';
 
 /**
  * The least free floor under a desk: width, depth at the knee, depth at the foot (OSHA Computer Workstations, work space;
@@ -74,8 +75,8 @@ function spaceAt(desk: Desk, blocks: readonly Block[], along: Millimetres): Knee
       near >= KNEE_DEPTH - 1 && left + 1 < along + KNEE_WIDTH / 2 && right - 1 > along - KNEE_WIDTH / 2,
   );
   const sides = [
-    { what: 'the end of the desk', gap: along },
-    { what: 'the end of the desk', gap: desk.width!.value - along },
+    { what: say`the end of the desk`, gap: along },
+    { what: say`the end of the desk`, gap: desk.width!.value - along },
     ...beside.map(({ what, left, right }) => ({ what, gap: right <= along + 1 ? along - right : left - along })),
   ];
   const nearest = sides.reduce((least, side) => (side.gap < least.gap ? side : least));
@@ -90,8 +91,8 @@ function spaceAt(desk: Desk, blocks: readonly Block[], along: Millimetres): Knee
 /** A closed front stands at the near edge and leaves nothing but its toe space. */
 function firstAhead(desk: Desk, blocks: readonly Block[], intoFront: Millimetres): Free {
   const ends = [
-    { length: desk.depth!.value, what: 'the far edge' },
-    ...(desk.closed ? [{ length: intoFront, what: 'the closed front' }] : []),
+    { length: desk.depth!.value, what: say`the far edge` },
+    ...(desk.closed ? [{ length: intoFront, what: say`the closed front` }] : []),
     ...blocks.map(({ near, what }) => ({ length: near, what })),
   ];
   return ends.reduce((least, end) => (end.length < least.length ? end : least));
@@ -119,8 +120,8 @@ function legsOf(desk: Desk): readonly Block[] {
   const left = (desk.width!.value - over) / 2;
   const near = legs.inset.value;
   return [
-    { what: 'the legs', left, right: left + thickness, near },
-    { what: 'the legs', left: left + over - thickness, right: left + over, near },
+    { what: say`the legs`, left, right: left + thickness, near },
+    { what: say`the legs`, left: left + over - thickness, right: left + over, near },
   ];
 }
 
@@ -130,5 +131,5 @@ function racksUnder(station: Station): readonly Rack[] {
 
 function blockOf({ name, width, under }: Rack): Block {
   const left = under!.at.value;
-  return { what: `the rack ${name}`, left, right: left + width!.value, near: under!.setback.value };
+  return { what: say`the rack ${name}`, left, right: left + width!.value, near: under!.setback.value };
 }

@@ -4,6 +4,7 @@ import type { People } from '../bodies/people.js';
 import type { Booth, Desk, Hanging, Origin, Posture, Seat, Workstation } from '../booth.js';
 import type { Millimetres, Range, Share } from '../units.js';
 import type { Dimensions } from './demand.js';
+import { said, say } from '../words/say.js';
 
 /** How deep under the desk a seated person's thighs reach: the depth at the knee, 17 in (OSHA Computer Workstations). */
 export const THIGH_DEPTH: Millimetres = 17 * 25.4;
@@ -108,7 +109,7 @@ export function placeAlong(station: Station): Millimetres {
 /** The drop of what hangs there, if the file does not say it. */
 export function lacksDrop(desk: Desk, from: Millimetres, to: Millimetres): Missing | undefined {
   const piece = hangingBetween(desk, from, to).find(({ drop }) => !drop);
-  return piece && missing('drop', `the ${piece.kind} of desk ${desk.name}`, 'drop 4in', piece.origin);
+  return piece && missing('drop', say`the ${said(piece.kind)} of desk ${desk.name}`, 'drop 4in', piece.origin);
 }
 
 /** What the top and whatever hangs below it take between two depths from the near edge. */

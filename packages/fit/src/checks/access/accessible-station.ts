@@ -12,6 +12,7 @@ import { lacksDeskHeight, missing, type Station } from '../../stations/station.j
 import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { said, say } from '../../words/say.js';
 
 const ROUTE = { value: 36 * INCH, source: '2010 ADA Standards 403.5.1' };
 const SURFACE = { min: 28 * INCH, max: 34 * INCH };
@@ -94,30 +95,34 @@ function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): Findin
     return {
       subject,
       verdict: 'pass',
-      message: `A wheelchair user can work at ${good.station.name}: surface, knees, floor and route have room.`,
+      message: say`A wheelchair user can work at ${good.station.name}: surface, knees, floor and route have room.`,
       source: held.source,
       ...(origin && { origin }),
-      related: [{ origin: good.station.workstation.origin, message: 'this workstation' }, ...held.related],
+      related: [{ origin: good.station.workstation.origin, message: say`this workstation` }, ...held.related],
       assumptions: [...good.assumptions, ...held.assumptions],
     };
   }
   const open = places.find(({ obstacles }) => obstacles.length === 0);
   if (open) {
-    const topic = `whether a wheelchair user can work at ${open.station.name}`;
+    const topic = say`Cannot say whether a wheelchair user can work at ${open.station.name}.`;
     return cannotSay(subject, topic, open.missing[0]!, origin ?? open.station.workstation.origin);
   }
   const best = places.reduce((nearest, place) => (place.obstacles.length < nearest.obstacles.length ? place : nearest));
   const [first] = best.obstacles;
   const { measured, limit } = first!;
+  const faults = best.obstacles.map(({ says }) => says).join('; ');
   return {
     subject,
     verdict: 'marginal',
     ...(measured !== undefined && limit !== undefined && { measured, limit, margin: -Math.abs(measured - limit) }),
-    message: `No workstation suits a wheelchair user. ${places.length === 1 ? '' : 'The nearest is '}${best.station.name}${places.length === 1 ? ': ' : ', but '}${best.obstacles.map(({ says }) => says).join('; ')}. Think of making one place that does.`,
-    source: held.own ? held.source : '2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice',
+    message:
+      places.length === 1
+        ? say`No workstation suits a wheelchair user. ${best.station.name}: ${faults}. Think of making one place that does.`
+        : say`No workstation suits a wheelchair user. The nearest is ${best.station.name}, but ${faults}. Think of making one place that does.`,
+    source: held.own ? held.source : say`2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice`,
     ...(origin && { origin }),
     related: [
-      { origin: best.station.workstation.origin, message: 'the workstation that comes nearest' },
+      { origin: best.station.workstation.origin, message: say`the workstation that comes nearest` },
       ...held.related,
     ],
     assumptions: [...best.assumptions, ...held.assumptions],
@@ -141,9 +146,11 @@ function placeOf(scene: Scene, station: Station, held: HeldTo): Place {
     ],
     missing:
       floor === undefined
-        ? [missing('place', `the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin)]
+        ? [missing('place', say`the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin)]
         : [],
-    assumptions: way?.isBehind ? ['the way to the booth is as wide as the floor behind the desk: no walkway says'] : [],
+    assumptions: way?.isBehind
+      ? [say`the way to the booth is as wide as the floor behind the desk: no walkway says`]
+      : [],
   };
 }
 
@@ -153,7 +160,7 @@ function surface(scene: Scene, { height }: Desk): Obstacle[] {
   if (min > SURFACE.max + TOLERANCE)
     return [
       {
-        says: `its surface is ${scene.length(min)} high, where ${wanted} is wanted`,
+        says: say`its surface is ${scene.length(min)} high, where ${wanted} is wanted`,
         measured: min,
         limit: SURFACE.max,
       },
@@ -161,7 +168,7 @@ function surface(scene: Scene, { height }: Desk): Obstacle[] {
   if (max < SURFACE.min - TOLERANCE)
     return [
       {
-        says: `its surface is ${scene.length(max)} high, where ${wanted} is wanted`,
+        says: say`its surface is ${scene.length(max)} high, where ${wanted} is wanted`,
         measured: max,
         limit: SURFACE.min,
       },
@@ -175,17 +182,49 @@ function knees(scene: Scene, station: Station, desk: Desk): Obstacle[] {
   const under = high - desk.top.value;
   const { width, depth } = widestPlace(station);
   return [
-    ...(under < KNEE_HEIGHT - TOLERANCE ? [short(scene, under, KNEE_HEIGHT, 'over the knees')] : []),
+    ...(under < KNEE_HEIGHT - TOLERANCE
+      ? [
+          short(
+            scene,
+            under,
+            KNEE_HEIGHT,
+            (has, wanted) => say`it has ${has} over the knees, where ${wanted} is wanted`,
+          ),
+        ]
+      : []),
     ...desk.hanging
       .filter(({ drop, fromEdge }) => {
         const clear = under - (drop?.value ?? 0);
         return clear < KNEE_HEIGHT - TOLERANCE && fromEdge.value < kneeDepthAt(clear) - TOLERANCE;
       })
       .map(({ kind, drop }) =>
-        short(scene, under - (drop?.value ?? 0), KNEE_HEIGHT, `over the knees, under the ${kind}`),
+        short(
+          scene,
+          under - (drop?.value ?? 0),
+          KNEE_HEIGHT,
+          (has, wanted) => say`it has ${has} over the knees, under the ${said(kind)}, where ${wanted} is wanted`,
+        ),
       ),
-    ...(width < KNEE_WIDTH - TOLERANCE ? [short(scene, width, KNEE_WIDTH, 'from side to side under it')] : []),
-    ...(depth < TOE_DEPTH - TOLERANCE ? [short(scene, depth, TOE_DEPTH, 'from front to back under it')] : []),
+    ...(width < KNEE_WIDTH - TOLERANCE
+      ? [
+          short(
+            scene,
+            width,
+            KNEE_WIDTH,
+            (has, wanted) => say`it has ${has} from side to side under it, where ${wanted} is wanted`,
+          ),
+        ]
+      : []),
+    ...(depth < TOE_DEPTH - TOLERANCE
+      ? [
+          short(
+            scene,
+            depth,
+            TOE_DEPTH,
+            (has, wanted) => say`it has ${has} from front to back under it, where ${wanted} is wanted`,
+          ),
+        ]
+      : []),
   ];
 }
 
@@ -224,11 +263,22 @@ function widestPlace(station: Station): { width: Millimetres; depth: Millimetres
 /** A wheelchair is 48 in long, and 17 in of it go under the desk. */
 function room(scene: Scene, floor: Millimetres): Obstacle[] {
   const least = WHEELCHAIR - TOE_DEPTH;
-  return floor < least - TOLERANCE ? [short(scene, floor, least, 'of floor behind its edge')] : [];
+  return floor < least - TOLERANCE
+    ? [
+        short(
+          scene,
+          floor,
+          least,
+          (has, wanted) => say`it has ${has} of floor behind its edge, where ${wanted} is wanted`,
+        ),
+      ]
+    : [];
 }
 
 function route(scene: Scene, width: Millimetres, least: Millimetres): Obstacle[] {
-  return width < least - TOLERANCE ? [short(scene, width, least, 'on the way to it')] : [];
+  return width < least - TOLERANCE
+    ? [short(scene, width, least, (has, wanted) => say`it has ${has} on the way to it, where ${wanted} is wanted`)]
+    : [];
 }
 
 /** The widest walkway along the booth; where none is named, the floor behind the desk. */
@@ -249,7 +299,9 @@ function raised(scene: Scene, desk: Desk): Obstacle[] {
     const piece = scene.layout.pieces.find((one) => one.kind === 'platform' && one.name === name);
     return outline && piece && penetration(outline, piece.outline) > TOLERANCE;
   });
-  return stands && !hasRamp(scene, stands) ? [{ says: `it stands on ${stands.name}, which has no ramp of 1:12` }] : [];
+  return stands && !hasRamp(scene, stands)
+    ? [{ says: say`it stands on ${stands.name}, which has no ramp of 1:12` }]
+    : [];
 }
 
 function hasRamp(scene: Scene, { height, ramp }: Platform): boolean {
@@ -258,9 +310,11 @@ function hasRamp(scene: Scene, { height, ramp }: Platform): boolean {
   return ramp.length.value >= height.value * slope.value - TOLERANCE && ramp.width.value >= rampWidth.value - TOLERANCE;
 }
 
-function short(scene: Scene, measured: Millimetres, limit: Millimetres, where: string): Obstacle {
+type Shortage = (has: string, wanted: string) => string;
+
+function short(scene: Scene, measured: Millimetres, limit: Millimetres, says: Shortage): Obstacle {
   return {
-    says: `it has ${scene.length(measured)} ${where}, where ${scene.length(limit)} is wanted`,
+    says: says(scene.length(measured), scene.length(limit)),
     measured,
     limit,
   };

@@ -9,6 +9,7 @@ import { missing } from '../../stations/station.js';
 import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 /** An accessible route, 2010 ADA Standards 403.5.1. */
 const ROUTE = 36 * INCH;
@@ -62,7 +63,7 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
   const outline = areaOutline(space);
   if (!outline) {
     const lack = missing('at', `wheelchair-space ${space.name}`, 'at 6ft, 20ft', space.origin);
-    return cannotSay(subject, `whether ${space.name} stays free`, lack, space.origin);
+    return cannotSay(subject, say`Cannot say whether ${space.name} stays free.`, lack, space.origin);
   }
   const booth = boothThings(scene);
   const reaching = booth
@@ -77,7 +78,7 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
       measured: reaching.depth,
       limit: 0,
       margin: -reaching.depth,
-      message: `${reaching.what} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move it out.`,
+      message: say`${reaching.what} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move it out.`,
     };
   }
   const sides = sidesOf(outline).map((side) => blockersOf(scene, space, side, booth));
@@ -86,14 +87,14 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
     return {
       ...common,
       verdict: 'fail',
-      message: `No side of the wheelchair space ${space.name} has ${scene.length(ROUTE)} of free floor beside it: ${closers.join(', ')} close it in. Leave a way to it.`,
-      source: '2010 ADA Standards 802.1.4 and 802.1.5',
+      message: say`No side of the wheelchair space ${space.name} has ${scene.length(ROUTE)} of free floor beside it: ${closers.join(', ')} close it in. Leave a way to it.`,
+      source: `2010 ADA Standards 802.1.4 and 802.1.5`,
     };
   }
   return {
     ...common,
     verdict: 'pass',
-    message: `The booth stays out of the wheelchair space ${space.name}, and leaves a way to it.`,
+    message: say`The booth stays out of the wheelchair space ${space.name}, and leaves a way to it.`,
   };
 }
 
@@ -103,7 +104,7 @@ function boothThings(scene: Scene): readonly Thing[] {
   return [
     ...boothObstacles(scene).flatMap(({ what, bare, outline }) => [
       { what, outline: bare },
-      ...(outline === bare ? [] : [{ what: `the seat at ${what}`, outline }]),
+      ...(outline === bare ? [] : [{ what: say`the seat at ${what}`, outline }]),
     ]),
     ...platforms.map(({ name, outline }) => ({ what: name, outline })),
   ];
@@ -130,10 +131,10 @@ function wallsIn(scene: Scene, strip: Polygon): string[] {
   const [left, right] = spanAlong(strip, { x: 1, y: 0 });
   const [back, front] = spanAlong(strip, { x: 0, y: 1 });
   const over: [string, Millimetres][] = [
-    ['the left wall', -left],
-    ['the back wall', -back],
-    ['the right wall', width ? right - width.value : 0],
-    ['the stage wall', depth ? front - depth.value : 0],
+    [say`the left wall`, -left],
+    [say`the back wall`, -back],
+    [say`the right wall`, width ? right - width.value : 0],
+    [say`the stage wall`, depth ? front - depth.value : 0],
   ];
   return over.filter(([, by]) => by > TOLERANCE).map(([wall]) => wall);
 }

@@ -6,6 +6,7 @@ import { verdictOf } from '../../scene/verdict.js';
 import { sharesOf } from '../../stations/shares.js';
 import { heightsOf, type Person, type Station } from '../../stations/station.js';
 import type { Check, FindingDraft } from '../check.js';
+import { said, say } from '../../words/say.js';
 
 export const crowdServed: Check = {
   id: 'crowd-served',
@@ -62,7 +63,8 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
   const weakest = rules[preferred.byRule.indexOf(Math.min(...preferred.byRule))]!;
   const limit = verdict === 'fail' ? 0.5 : crowd.wanted;
   const measured = verdict === 'fail' ? outer.joint : preferred.joint;
-  const served = `${formatPercent(preferred.joint)} of ${crowd.name} are served at ${station.name} when ${seatedOrStanding(posture)}`;
+  const [served, wanted] = [formatPercent(preferred.joint), formatPercent(crowd.wanted)];
+  const how = seatedOrStanding(posture);
   return {
     subject: { kind: 'workstation', name: station.name },
     operator: crowd.name,
@@ -75,10 +77,10 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
     shareAtLimit: outer.joint,
     message:
       verdict === 'pass'
-        ? `${served}: the ${formatPercent(crowd.wanted)} wanted are reached.`
-        : `${served}, where ${formatPercent(crowd.wanted)} are wanted; ${formatPercent(outer.joint)} are inside all outer limits. ‘${weakest.title}’ leaves out most: start there.`,
+        ? say`${served} of ${crowd.name} are served at ${station.name} when ${how}: the ${wanted} wanted are reached.`
+        : say`${served} of ${crowd.name} are served at ${station.name} when ${how}, where ${wanted} are wanted; ${formatPercent(outer.joint)} are inside all outer limits. ‘${said(weakest.title)}’ leaves out most: start there.`,
     origin: station.workstation.people.find(({ name }) => name === crowd.name)?.origin ?? station.workstation.origin,
     assumptions: crowd.assumes,
-    related: [{ origin: crowd.origin, message: `what is known of ${crowd.name}` }],
+    related: [{ origin: crowd.origin, message: say`what is known of ${crowd.name}` }],
   };
 }

@@ -7,6 +7,7 @@ import { missing } from '../../stations/station.js';
 import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 const EDGE = { value: INCH, source: 'common practice, no source' };
 
@@ -43,13 +44,12 @@ desk Left { width 48in  depth 24in  height 29in  legs { width 44in  depth 20in }
 function judge(scene: Scene, desk: Desk, legs: Legs): FindingDraft {
   const subject = { kind: 'desk', name: desk.name } as const;
   const lack = lacksOf(desk, legs);
-  if (lack) return cannotSay(subject, `whether the legs of ${desk.name} fit its top`, lack, legs.origin);
+  if (lack) return cannotSay(subject, say`Cannot say whether the legs of ${desk.name} fit its top.`, lack, legs.origin);
   const { value: wanted, ...held } = heldTo(scene, 'legs-fit-top', EDGE);
   const edges = edgesOf(desk, legs);
   const least = edges.reduce((tightest, edge) => (edge.over < tightest.over ? edge : tightest));
   const verdict = exactVerdict(least.over >= wanted - TOLERANCE, least.over >= -TOLERANCE);
   const limit = verdict === 'fail' ? 0 : wanted;
-  const fact = `The top of ${desk.name} stands out ${scene.length(least.over)} over its legs ${least.where}`;
   return {
     subject,
     verdict,
@@ -58,15 +58,15 @@ function judge(scene: Scene, desk: Desk, legs: Legs): FindingDraft {
     margin: least.over - limit,
     message:
       verdict === 'pass'
-        ? `${fact} where it is least: an edge to screw into.`
+        ? say`The top of ${desk.name} stands out ${scene.length(least.over)} over its legs ${least.where} where it is least: an edge to screw into.`
         : verdict === 'marginal'
-          ? `${fact}: too little of an edge to screw into. ${scene.length(wanted)} is usual.`
-          : `The leg frame of ${desk.name} stands out ${scene.length(-least.over)} beyond the top ${least.where}. Take a smaller frame, or a larger top.`,
+          ? say`The top of ${desk.name} stands out ${scene.length(least.over)} over its legs ${least.where}: too little of an edge to screw into. ${scene.length(wanted)} is usual.`
+          : say`The leg frame of ${desk.name} stands out ${scene.length(-least.over)} beyond the top ${least.where}. Take a smaller frame, or a larger top.`,
     terms: edges.map(({ over, where }) => `${scene.length(over)} ${where}`).join(', '),
     source: held.source,
     origin: legs.origin,
     related: held.related,
-    assumptions: legs.inset.isDefault ? ['the leg frame stands in the middle of the top'] : [],
+    assumptions: legs.inset.isDefault ? [say`the leg frame stands in the middle of the top`] : [],
   };
 }
 
@@ -76,13 +76,13 @@ interface TopEdge {
 }
 
 function edgesOf({ width, depth }: Desk, legs: Legs): readonly TopEdge[] {
-  const ends = { over: (width!.value - legs.width!.value) / 2, where: 'at each end' };
+  const ends = { over: (width!.value - legs.width!.value) / 2, where: say`at each end` };
   const rest = depth!.value - legs.depth!.value;
-  if (legs.inset.isDefault) return [ends, { over: rest / 2, where: 'at the near and far edge' }];
+  if (legs.inset.isDefault) return [ends, { over: rest / 2, where: say`at the near and far edge` }];
   return [
     ends,
-    { over: legs.inset.value, where: 'at the near edge' },
-    { over: rest - legs.inset.value, where: 'at the far edge' },
+    { over: legs.inset.value, where: say`at the near edge` },
+    { over: rest - legs.inset.value, where: say`at the far edge` },
   ];
 }
 
@@ -90,7 +90,7 @@ function lacksOf(desk: Desk, legs: Legs): Missing | undefined {
   const of = `desk ${desk.name}`;
   if (!desk.width) return missing('width', of, 'width 60in', desk.origin);
   if (!desk.depth) return missing('depth', of, 'depth 27in', desk.origin);
-  if (!legs.width) return missing('width', `the legs of ${of}`, 'width 56in', legs.origin);
-  if (!legs.depth) return missing('depth', `the legs of ${of}`, 'depth 24in', legs.origin);
+  if (!legs.width) return missing('width', say`the legs of ${of}`, 'width 56in', legs.origin);
+  if (!legs.depth) return missing('depth', say`the legs of ${of}`, 'depth 24in', legs.origin);
   return undefined;
 }

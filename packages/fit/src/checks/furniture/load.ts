@@ -6,6 +6,7 @@ import { missing } from '../../stations/station.js';
 import { POUND, type Kilograms } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 /** What the 75 and 100 mm mounting pattern is made for. */
 const MOUNT: Kilograms = 14;
@@ -58,14 +59,14 @@ function onArm(scene: Scene, use: ScreenUse): FindingDraft[] {
   const subject = { kind: 'monitor', name: monitor.name } as const;
   if (!monitor.weight) {
     const lack = missing('weight', `monitor ${monitor.name}`, 'weight 12lb', monitor.origin);
-    return [cannotSay(subject, `whether its arm carries ${monitor.name}`, lack, use.monitor.origin)];
+    return [cannotSay(subject, say`Cannot say whether its arm carries ${monitor.name}.`, lack, use.monitor.origin)];
   }
   const weight = monitor.weight.value;
   const rating = use.rating.value;
   const carried = weight <= rating + ALLOWED;
   const mounted = weight <= MOUNT + ALLOWED;
   const limit = carried && !mounted ? MOUNT : rating;
-  const fact = `${monitor.name} weighs ${text(scene, weight)} on an arm for ${text(scene, rating)}`;
+  const [weighs, bears] = [text(scene, weight), text(scene, rating)];
   return [
     {
       subject,
@@ -74,13 +75,13 @@ function onArm(scene: Scene, use: ScreenUse): FindingDraft[] {
       limit,
       margin: limit - weight,
       message: !carried
-        ? `${fact}: ${text(scene, weight - rating)} too much. It sinks or falls. Take a stronger arm.`
+        ? say`${monitor.name} weighs ${weighs} on an arm for ${bears}: ${text(scene, weight - rating)} too much. It sinks or falls. Take a stronger arm.`
         : mounted
-          ? `${fact}: within its rating.`
-          : `${fact}, and a 75 or 100 mm mount is made for ${text(scene, MOUNT)}. See that both have a larger pattern.`,
-      source: carried && !mounted ? 'VESA FDMI part D' : 'the maker’s rating, as the file states it',
+          ? say`${monitor.name} weighs ${weighs} on an arm for ${bears}: within its rating.`
+          : say`${monitor.name} weighs ${weighs} on an arm for ${bears}, and a 75 or 100 mm mount is made for ${text(scene, MOUNT)}. See that both have a larger pattern.`,
+      source: carried && !mounted ? 'VESA FDMI part D' : say`the maker’s rating, as the file states it`,
       origin: use.rating.origin ?? use.monitor.origin,
-      related: [{ origin: monitor.weight.origin ?? monitor.origin, message: `what ${monitor.name} weighs` }],
+      related: [{ origin: monitor.weight.origin ?? monitor.origin, message: say`what ${monitor.name} weighs` }],
     },
   ];
 }
@@ -101,8 +102,10 @@ function onDesk(scene: Scene, desk: Desk): FindingDraft[] {
   const subject = { kind: 'desk', name: desk.name } as const;
   const carried = known <= rating + ALLOWED;
   if (carried && unknown)
-    return [cannotSay(subject, `whether ${desk.name} carries what stands on it`, unknown.lack, desk.origin)];
-  const fact = `On ${desk.name} stand ${text(scene, known)}, and its rating is ${text(scene, rating)}`;
+    return [
+      cannotSay(subject, say`Cannot say whether ${desk.name} carries what stands on it.`, unknown.lack, desk.origin),
+    ];
+  const [stands, bears] = [text(scene, known), text(scene, rating)];
   return [
     {
       subject,
@@ -111,10 +114,10 @@ function onDesk(scene: Scene, desk: Desk): FindingDraft[] {
       limit: rating,
       margin: rating - known,
       message: carried
-        ? `${fact}.`
-        : `${fact}: ${text(scene, known - rating)} too much. Move something elsewhere, or take a stronger desk.`,
+        ? say`On ${desk.name} stand ${stands}, and its rating is ${bears}.`
+        : say`On ${desk.name} stand ${stands}, and its rating is ${bears}: ${text(scene, known - rating)} too much. Move something elsewhere, or take a stronger desk.`,
       terms: `${things.flatMap(({ name, weight }) => (weight === undefined ? [] : [`${text(scene, weight)} ${name}`])).join(' + ')} = ${text(scene, known)}`,
-      source: 'the maker’s rating, as the file states it',
+      source: say`the maker’s rating, as the file states it`,
       origin: desk.rating.origin ?? desk.origin,
     },
   ];

@@ -11,6 +11,7 @@ import { missing, thicknessBetween } from '../../stations/station.js';
 import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 const SERVICE = 'service clearances in three makers’ manuals';
 const FRONT = { value: 36 * INCH, source: SERVICE };
@@ -72,7 +73,8 @@ function fit(scene: Scene, rack: Rack): FindingDraft[] {
   const subject = { kind: 'rack', name: rack.name } as const;
   const desk = scene.booth.desks.find(({ name }) => name === under.desk.name);
   const lack = lacksOf(rack, desk);
-  if (lack) return [cannotSay(subject, `whether ${rack.name} fits under ${under.desk.name}`, lack, rack.origin)];
+  if (lack)
+    return [cannotSay(subject, say`Cannot say whether ${rack.name} fits under ${under.desk.name}.`, lack, rack.origin)];
   const fits = [heightOf(scene, rack, desk!), depthOf(scene, rack, desk!), widthOf(scene, rack, desk!)];
   const tightest = fits.reduce((least, one) => (one.room - one.need < least.room - least.need ? one : least));
   const inside = ({ need, room }: Fit) => room - need >= -TOLERANCE;
@@ -90,15 +92,17 @@ function fit(scene: Scene, rack: Rack): FindingDraft[] {
       margin: tightest.room - tightest.need,
       message:
         verdict === 'pass'
-          ? `${rack.name} fits under ${desk!.name}, with ${scene.length(-over)} to spare where it is tightest.`
-          : `${tightest.says}: ${scene.length(over)} too much.${verdict === 'marginal' ? ` It fits only with ${desk!.name} raised.` : ' Choose a smaller rack, or another place for it.'}`,
+          ? say`${rack.name} fits under ${desk!.name}, with ${scene.length(-over)} to spare where it is tightest.`
+          : verdict === 'marginal'
+            ? say`${tightest.says}: ${scene.length(over)} too much. It fits only with ${desk!.name} raised.`
+            : say`${tightest.says}: ${scene.length(over)} too much. Choose a smaller rack, or another place for it.`,
       terms: fits.map(({ terms }) => terms).join('; '),
-      source: 'EIA-310 for the unit; geometry',
+      source: say`EIA-310 for the unit; geometry`,
       origin: under.desk.origin,
-      related: [{ origin: desk!.origin, message: `the desk ${desk!.name}` }],
+      related: [{ origin: desk!.origin, message: say`the desk ${desk!.name}` }],
       assumptions: [
-        ...(rack.frame.isDefault ? [`${rack.name} has no frame, feet or castors beyond its units`] : []),
-        ...(rack.plugs.isDefault ? [`${rack.name} needs no room for plugs behind it`] : []),
+        ...(rack.frame.isDefault ? [say`${rack.name} has no frame, feet or castors beyond its units`] : []),
+        ...(rack.plugs.isDefault ? [say`${rack.name} needs no room for plugs behind it`] : []),
       ],
     },
   ];
@@ -108,12 +112,12 @@ function heightOf(scene: Scene, { name, units, frame, depth, under }: Rack, desk
   const need = units!.value * RACK_UNIT + frame.value;
   const hanging = thicknessBetween(desk, under!.setback.value, under!.setback.value + depth!.value);
   const { min, max } = desk.height!.value;
-  const terms = `${units!.value} units × 44.45 mm + ${scene.length(frame.value)} frame = ${scene.length(need)} high, under ${scene.length(min - hanging)}`;
+  const terms = say`${units!.value} units × 44.45 mm + ${scene.length(frame.value)} frame = ${scene.length(need)} high, under ${scene.length(min - hanging)}`;
   return {
     need,
     room: min - hanging,
     most: max - hanging,
-    says: `${name} is ${scene.length(need)} high and ${desk.name} leaves ${scene.length(min - hanging)} below it`,
+    says: say`${name} is ${scene.length(need)} high and ${desk.name} leaves ${scene.length(min - hanging)} below it`,
     terms,
   };
 }
@@ -121,12 +125,12 @@ function heightOf(scene: Scene, { name, units, frame, depth, under }: Rack, desk
 function depthOf(scene: Scene, { name, depth, plugs, under }: Rack, desk: Desk): Fit {
   const need = under!.setback.value + depth!.value + plugs.value;
   const room = desk.depth!.value;
-  const terms = `${scene.length(under!.setback.value)} setback + ${scene.length(depth!.value)} + ${scene.length(plugs.value)} plugs = ${scene.length(need)} deep, under ${scene.length(room)}`;
+  const terms = say`${scene.length(under!.setback.value)} setback + ${scene.length(depth!.value)} + ${scene.length(plugs.value)} plugs = ${scene.length(need)} deep, under ${scene.length(room)}`;
   return {
     need,
     room,
     most: room,
-    says: `${name} reaches ${scene.length(need)} from the near edge of ${desk.name}, plugs included, and the desk is ${scene.length(room)} deep`,
+    says: say`${name} reaches ${scene.length(need)} from the near edge of ${desk.name}, plugs included, and the desk is ${scene.length(room)} deep`,
     terms,
   };
 }
@@ -134,12 +138,12 @@ function depthOf(scene: Scene, { name, depth, plugs, under }: Rack, desk: Desk):
 function widthOf(scene: Scene, { name, width, under }: Rack, desk: Desk): Fit {
   const need = under!.at.value + width!.value;
   const room = desk.width!.value;
-  const terms = `${scene.length(under!.at.value)} from the left + ${scene.length(width!.value)} = ${scene.length(need)} wide, under ${scene.length(room)}`;
+  const terms = say`${scene.length(under!.at.value)} from the left + ${scene.length(width!.value)} = ${scene.length(need)} wide, under ${scene.length(room)}`;
   return {
     need,
     room,
     most: room,
-    says: `${name} reaches ${scene.length(need)} from the left end of ${desk.name}, and the desk is ${scene.length(room)} wide`,
+    says: say`${name} reaches ${scene.length(need)} from the left end of ${desk.name}, and the desk is ${scene.length(room)} wide`,
     terms,
   };
 }
@@ -170,8 +174,8 @@ function service(scene: Scene, rack: Rack): FindingDraft[] {
   const { value: wanted, ...held } = heldTo(scene, 'rack-fits', FRONT);
   const outer = Math.min(LEAST_FRONT, wanted);
   const sides = [
-    ...(front ? [{ ...front, side: 'before', wanted, outer }] : []),
-    ...(rear ? [{ ...rear, side: 'behind', wanted: REAR, outer: -Infinity }] : []),
+    ...(front ? [{ ...front, isBehind: false, wanted, outer }] : []),
+    ...(rear ? [{ ...rear, isBehind: true, wanted: REAR, outer: -Infinity }] : []),
   ];
   if (sides.length === 0) return [];
   const tightest = sides.reduce((least, one) =>
@@ -193,16 +197,24 @@ function service(scene: Scene, rack: Rack): FindingDraft[] {
       margin: decides.distance - limit,
       message:
         verdict === 'pass'
-          ? `There is room to get at ${rack.name}: ${sides.map(({ distance, side }) => `${scene.length(distance)} ${side} it`).join(', ')}.`
-          : `${scene.length(decides.distance)} is free ${decides.side} ${rack.name}, to ${decides.what}; working on it takes ${scene.length(decides.wanted)}. Move it, or keep it on castors to pull it out.`,
-      terms: sides.map(({ distance, side, what }) => `${scene.length(distance)} ${side} it, to ${what}`).join('; '),
+          ? say`There is room to get at ${rack.name}: ${sides.map(({ distance, isBehind }) => (isBehind ? say`${scene.length(distance)} behind it` : say`${scene.length(distance)} before it`)).join(', ')}.`
+          : decides.isBehind
+            ? say`${scene.length(decides.distance)} is free behind ${rack.name}, to ${decides.what}; working on it takes ${scene.length(decides.wanted)}. Move it, or keep it on castors to pull it out.`
+            : say`${scene.length(decides.distance)} is free before ${rack.name}, to ${decides.what}; working on it takes ${scene.length(decides.wanted)}. Move it, or keep it on castors to pull it out.`,
+      terms: sides
+        .map(({ distance, isBehind, what }) =>
+          isBehind
+            ? say`${scene.length(distance)} behind it, to ${what}`
+            : say`${scene.length(distance)} before it, to ${what}`,
+        )
+        .join('; '),
       source: held.source,
       origin: rack.origin,
       related: [
-        ...(decides.piece ? [{ origin: decides.piece.origin, message: `${decides.what} stands there` }] : []),
+        ...(decides.piece ? [{ origin: decides.piece.origin, message: say`${decides.what} stands there` }] : []),
         ...held.related,
       ],
-      assumptions: ['seats near the rack can be moved', ...held.assumptions],
+      assumptions: [say`seats near the rack can be moved`, ...held.assumptions],
     },
   ];
 }
@@ -223,7 +235,7 @@ function rowsBehind(scene: Scene, frame: Frame, width: Millimetres): Behind | un
   const toward = -frame.forward.y;
   if (line === undefined || toward < 1e-9) return undefined;
   const farthest = Math.max(frame.origin.y, pointIn(frame, width, 0).y);
-  return { distance: (line - farthest) / toward, what: 'the nearest row of seats' };
+  return { distance: (line - farthest) / toward, what: say`the nearest row of seats` };
 }
 
 function nearer(a: Behind | undefined, b: Behind | undefined): Behind | undefined {

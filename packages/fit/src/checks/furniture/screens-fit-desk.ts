@@ -8,6 +8,7 @@ import { missing, type Station, placeAlong } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 /** A screen’s body behind its face. Common practice, no source. */
 const BODY: Millimetres = 50;
@@ -73,7 +74,7 @@ function judge(scene: Scene, desk: Desk): FindingDraft[] {
     gaps.map(({ use, missing: lack }) =>
       cannotSay(
         { kind: 'monitor', name: use.monitor.name },
-        `whether ${use.monitor.name} fits on ${desk.name}`,
+        say`Cannot say whether ${use.monitor.name} fits on ${desk.name}.`,
         lack,
         use.monitor.origin,
       ),
@@ -86,7 +87,10 @@ function judge(scene: Scene, desk: Desk): FindingDraft[] {
     const lack = desk.width
       ? missing('depth', `desk ${desk.name}`, 'depth 27in', desk.origin)
       : missing('width', `desk ${desk.name}`, 'width 60in', desk.origin);
-    return [...unplaced, cannotSay(subject, `whether the screens fit on ${desk.name}`, lack, desk.origin)];
+    return [
+      ...unplaced,
+      cannotSay(subject, say`Cannot say whether the screens fit on ${desk.name}.`, lack, desk.origin),
+    ];
   }
   const size = { width: desk.width.value, depth: desk.depth.value };
   const faults = [
@@ -98,7 +102,7 @@ function judge(scene: Scene, desk: Desk): FindingDraft[] {
   const passed: FindingDraft = {
     subject,
     verdict: 'pass',
-    message: `The screens on ${desk.name} fit: ${screens.map(({ view }) => `${view.name} ${scene.length(view.size.width)} wide`).join(', ')}, on ${scene.length(size.width)}.`,
+    message: say`The screens on ${desk.name} fit: ${screens.map(({ view }) => say`${view.name} ${scene.length(view.size.width)} wide`).join(', ')}, on ${scene.length(size.width)}.`,
     origin: desk.origin,
     assumptions: [assumed(scene)],
   };
@@ -143,7 +147,9 @@ function pastEnds(scene: Scene, desk: Desk, { view, face }: Stood, { width }: Si
       view,
       most.by,
       'fail',
-      `${view.name} is ${scene.length(view.size.width)} wide and reaches ${scene.length(most.by)} past the ${most.end} end of ${desk.name}. Move it, or take a wider desk.`,
+      most.end === 'left'
+        ? say`${view.name} is ${scene.length(view.size.width)} wide and reaches ${scene.length(most.by)} past the left end of ${desk.name}. Move it, or take a wider desk.`
+        : say`${view.name} is ${scene.length(view.size.width)} wide and reaches ${scene.length(most.by)} past the right end of ${desk.name}. Move it, or take a wider desk.`,
     ),
   ];
 }
@@ -165,19 +171,14 @@ function pastEdges(scene: Scene, desk: Desk, { view, face }: Stood, { depth }: S
   if (by <= TOLERANCE) return [];
   const middle = (face[0]!.y + face[1]!.y) / 2;
   const held = view.use.rating !== undefined || (middle >= -TOLERANCE && middle <= depth + TOLERANCE);
-  const edge = far >= near ? 'far' : 'near';
+  const fact =
+    far >= near
+      ? say`${view.name} reaches ${scene.length(by)} over the far edge of ${desk.name}.`
+      : say`${view.name} reaches ${scene.length(by)} over the near edge of ${desk.name}.`;
   const advice = held
-    ? 'See that nobody runs into it.'
-    : 'Nothing holds it there: bring it onto the desk, or hang it on an arm and say so with `arm`.';
-  return [
-    fault(
-      scene,
-      view,
-      by,
-      held ? 'marginal' : 'fail',
-      `${view.name} reaches ${scene.length(by)} over the ${edge} edge of ${desk.name}. ${advice}`,
-    ),
-  ];
+    ? say`See that nobody runs into it.`
+    : say`Nothing holds it there: bring it onto the desk, or hang it on an arm and say so with \`arm\`.`;
+  return [fault(scene, view, by, held ? 'marginal' : 'fail', `${fact} ${advice}`)];
 }
 
 /** A screen that two workstations watch is one screen. */
@@ -188,11 +189,11 @@ function collisions(scene: Scene, screens: readonly Stood[]): FindingDraft[] {
       if (Math.min(screen.high, other.high) - Math.max(screen.low, other.low) <= TOLERANCE) return [];
       if (penetration(screen.body, other.body) <= TOLERANCE) return [];
       const depth = overlapOf(screen, other);
-      const message = `${screen.view.name} and ${other.view.name} stand in one place: they overlap by ${scene.length(depth)}. Move them apart, or set one above the other.`;
+      const message = say`${screen.view.name} and ${other.view.name} stand in one place: they overlap by ${scene.length(depth)}. Move them apart, or set one above the other.`;
       return [
         {
           ...fault(scene, screen.view, depth, 'fail', message),
-          related: [{ origin: other.view.use.monitor.origin, message: `${other.view.name} stands here too` }],
+          related: [{ origin: other.view.use.monitor.origin, message: say`${other.view.name} stands here too` }],
         },
       ];
     }),
@@ -225,5 +226,5 @@ function fault(scene: Scene, view: View, by: Millimetres, verdict: 'fail' | 'mar
 }
 
 function assumed(scene: Scene): string {
-  return `a screen is ${scene.length(BODY)} deep behind its face`;
+  return say`a screen is ${scene.length(BODY)} deep behind its face`;
 }

@@ -5,6 +5,7 @@ import { missing, type Station } from '../../stations/station.js';
 import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const mixPosition: Check = {
   id: 'mix-position',
@@ -60,9 +61,16 @@ function withoutStage(scene: Scene): FindingDraft[] | undefined {
   if (room?.stage?.edge) return undefined;
   const lack = room?.stage
     ? missing('edge', 'stage', 'edge 55ft', room.stage.origin)
-    : missing('stage', room ? 'room' : 'the file, in its room', 'stage { edge 55ft }', room?.origin);
+    : missing('stage', room ? 'room' : say`the file, in its room`, 'stage { edge 55ft }', room?.origin);
   const subject = { kind: 'booth', name: scene.booth.name } as const;
-  return [cannotSay(subject, 'how far the sound operator is from the stage', lack, lack.origin ?? scene.booth.origin)];
+  return [
+    cannotSay(
+      subject,
+      say`Cannot say how far the sound operator is from the stage.`,
+      lack,
+      lack.origin ?? scene.booth.origin,
+    ),
+  ];
 }
 
 function describe(scene: Scene, station: Station): FindingDraft {
@@ -73,37 +81,45 @@ function describe(scene: Scene, station: Station): FindingDraft {
     const { desk } = station;
     const lack = !desk
       ? missing('desk', `workstation ${station.name}`, 'desk Left', origin)
-      : missing('place', `the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin);
-    return cannotSay(subject, `how far ${station.name} is from the stage`, lack, origin);
+      : missing('place', say`the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin);
+    return cannotSay(subject, say`Cannot say how far ${station.name} is from the stage.`, lack, origin);
   }
   const room = scene.booth.room!;
   const edge = room.stage!.edge!.value;
   const distance = edge - place.y;
   const balcony = room.balcony?.edge && place.y < room.balcony.edge.value;
   const facts = [
-    `${scene.length(distance)} from the stage`,
+    say`${scene.length(distance)} from the stage`,
     ...(room.width ? [offset(scene, place, room.width.value)] : []),
-    ...(balcony ? ['under the balcony'] : []),
+    ...(balcony ? [say`under the balcony`] : []),
   ];
   return {
     subject,
     verdict: 'pass',
     measured: distance,
-    message: `If sound is mixed at ${station.name}: it is ${facts.join(', ')}.${depthIn(distance, edge)} Sources disagree whether the centre line is best or to be kept off${balcony ? '; most advise against a place under a balcony' : ''}. Information only: listen there before you build.`,
-    terms: `${scene.length(edge)} from back wall to stage − ${scene.length(place.y)} = ${scene.length(distance)}`,
-    source: 'sources disagree: American Society of Theatre Consultants; C. Taipale',
+    message: [
+      say`If sound is mixed at ${station.name}: it is ${facts.join(', ')}.`,
+      depthIn(distance, edge),
+      balcony
+        ? say`Sources disagree whether the centre line is best or to be kept off; most advise against a place under a balcony.`
+        : say`Sources disagree whether the centre line is best or to be kept off.`,
+      say`Information only: listen there before you build.`,
+    ].join(' '),
+    terms: say`${scene.length(edge)} from back wall to stage − ${scene.length(place.y)} = ${scene.length(distance)}`,
+    source: say`sources disagree: American Society of Theatre Consultants; C. Taipale`,
     origin,
-    assumptions: room.width ? ['the stage is in the middle of the room'] : [],
+    assumptions: room.width ? [say`the stage is in the middle of the room`] : [],
   };
 }
 
 function offset(scene: Scene, { x }: PlanPoint, width: Millimetres): string {
   const aside = x - width / 2;
   const text = scene.length(Math.abs(aside));
-  return Math.abs(aside) < 10 ? 'on the centre line' : `${text} ${aside > 0 ? 'right' : 'left'} of the centre line`;
+  if (Math.abs(aside) < 10) return say`on the centre line`;
+  return aside > 0 ? say`${text} right of the centre line` : say`${text} left of the centre line`;
 }
 
 /** How far back, as a share of the way from the stage to the back wall. */
 function depthIn(distance: Millimetres, edge: Millimetres): string {
-  return ` That is ${Math.round((distance / edge) * 100)}% of the way from the stage to the back wall.`;
+  return say`That is ${Math.round((distance / edge) * 100)}% of the way from the stage to the back wall.`;
 }

@@ -9,6 +9,7 @@ import { missing } from '../../stations/station.js';
 import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const platformEdge: Check = {
   id: 'platform-edge',
@@ -46,7 +47,7 @@ function judge(scene: Scene, platform: Platform): FindingDraft {
   const subject = { kind: 'platform', name } as const;
   if (!platform.height) {
     const lack = missing('height', `platform ${name}`, 'height 8in', origin);
-    return cannotSay(subject, `whether ${name} takes a guard`, lack, origin);
+    return cannotSay(subject, say`Cannot say whether ${name} takes a guard.`, lack, origin);
   }
   const { guardAbove, guard: published } = profileOf(scene).platform;
   const { value: limit, ...held } = heldTo(scene, 'platform-edge', published);
@@ -59,14 +60,13 @@ function judge(scene: Scene, platform: Platform): FindingDraft {
       measured: height,
       limit: guardAbove.value,
       margin: guardAbove.value - height,
-      message: `${name} is ${scene.length(height)} high: not more than the ${scene.length(guardAbove.value)} beyond which a guard is published.`,
+      message: say`${name} is ${scene.length(height)} high: not more than the ${scene.length(guardAbove.value)} beyond which a guard is published.`,
       origin: platform.height.origin ?? origin,
     };
   }
   const has = guard?.value ?? 0;
   const enough = has >= limit - TOLERANCE;
   const text = typeLength(limit, scene.booth.show);
-  const state = guard ? `its guard is only ${scene.length(has)} high` : 'the file names no guard';
   return {
     ...common,
     verdict: exactVerdict(enough, enough),
@@ -74,16 +74,24 @@ function judge(scene: Scene, platform: Platform): FindingDraft {
     limit,
     margin: has - limit,
     message: enough
-      ? `${name} is ${scene.length(height)} high, and its guard of ${scene.length(has)} is not below ${scene.length(limit)}.`
-      : `${name} is ${scene.length(height)} high and ${state}: people fall off its edge. Guard it to ${scene.length(limit)} above its floor.`,
+      ? say`${name} is ${scene.length(height)} high, and its guard of ${scene.length(has)} is not below ${scene.length(limit)}.`
+      : guard
+        ? say`${name} is ${scene.length(height)} high and its guard is only ${scene.length(has)} high: people fall off its edge. Guard it to ${scene.length(limit)} above its floor.`
+        : say`${name} is ${scene.length(height)} high and the file names no guard: people fall off its edge. Guard it to ${scene.length(limit)} above its floor.`,
     origin: guard?.origin ?? origin,
     related: [
-      ...(platform.height.origin ? [{ origin: platform.height.origin, message: `${name} is this high` }] : []),
+      ...(platform.height.origin ? [{ origin: platform.height.origin, message: say`${name} is this high` }] : []),
       ...held.related,
     ],
     remedies:
       enough || !guard?.origin
         ? []
-        : [{ title: `Raise the guard of ${name} to ${text}`, changes: [{ origin: guard.origin, text }], safe: true }],
+        : [
+            {
+              title: say`Raise the guard of ${name} to ${text}`,
+              changes: [{ origin: guard.origin, text }],
+              safe: true,
+            },
+          ],
   };
 }

@@ -9,6 +9,7 @@ import { missing } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const platformStep: Check = {
   id: 'platform-step',
@@ -62,7 +63,7 @@ interface Part {
 function judge(scene: Scene, platform: Platform): FindingDraft[] {
   const { name, origin, steps, ramp } = platform;
   const unknown = (lack: Missing) =>
-    cannotSay({ kind: 'platform', name }, `whether people can walk up to ${name}`, lack, lack.origin);
+    cannotSay({ kind: 'platform', name }, say`Cannot say whether people can walk up to ${name}.`, lack, lack.origin);
   const of = `platform ${name}`;
   if (!platform.height) return [unknown(missing('height', of, 'height 8in', origin))];
   if (!steps && !ramp) return [unknown(missing('steps', of, 'steps { risers 2  tread 13in  handrail }', origin))];
@@ -80,7 +81,7 @@ function ofSteps(
   { risers, tread, handrail, origin }: NonNullable<Platform['steps']>,
   unknown: (lack: Missing) => FindingDraft,
 ): FindingDraft {
-  const of = `the steps of platform ${name}`;
+  const of = say`the steps of platform ${name}`;
   if (!risers) return unknown(missing('risers', of, 'risers 2', origin));
   const few = risers.value <= 2;
   if (!tread && risers.value > 1) return unknown(missing('tread', of, 'tread 13in', origin));
@@ -88,18 +89,18 @@ function ofSteps(
   const riser = height / risers.value;
   const most = heldTo(scene, 'platform-step', published.mostRiser);
   const parts = [
-    atMost(riser, { ...published.mostRiser, ...most }, `each step of ${name} is ${scene.length(riser)} high`),
+    atMost(riser, { ...published.mostRiser, ...most }, say`each step of ${name} is ${scene.length(riser)} high`),
     atLeast(
       riser,
       published.leastRiser,
-      `each step of ${name} is ${scene.length(riser)} high: so low that people do not see it`,
+      say`each step of ${name} is ${scene.length(riser)} high: so low that people do not see it`,
     ),
     ...(tread && risers.value > 1
       ? [
           atLeast(
             tread.value,
             few ? published.treadOfFew : published.tread,
-            `the treads of ${name} are ${scene.length(tread.value)} deep`,
+            say`the treads of ${name} are ${scene.length(tread.value)} deep`,
           ),
         ]
       : []),
@@ -113,7 +114,7 @@ function ofSteps(
     ...parts.filter(({ margin }) => margin < -TOLERANCE).map((part) => faultOf(scene, part)),
     ...(handrail
       ? []
-      : [few ? 'one or two steps take a handrail, and the file names none' : 'the file names no handrail']),
+      : [few ? say`one or two steps take a handrail, and the file names none` : say`the file names no handrail`]),
   ];
   return {
     subject: { kind: 'platform', name },
@@ -125,8 +126,8 @@ function ofSteps(
     }),
     message:
       verdict === 'pass'
-        ? `${risers.value === 1 ? 'The step' : `The ${risers.value} steps`} up to ${name}: risers of ${scene.length(riser)}${tread ? `, treads of ${scene.length(tread.value)}` : ''}, with a handrail.`
-        : `${sentence(faults.join('; '))}. People stumble there. ${advice(scene, height, handrail, right, published)}`,
+        ? stepsOf(scene, name, risers.value, riser, tread?.value)
+        : `${say`${sentence(faults.join('; '))}. People stumble there.`} ${advice(scene, height, handrail, right, published)}`,
     terms: `${scene.length(height)} / ${risers.value} = ${scene.length(riser)}`,
     source: most.own ? most.source : right && !handrail ? railSource : tightest.source,
     origin: risers.origin ?? origin,
@@ -136,7 +137,27 @@ function ofSteps(
 }
 
 function faultOf(scene: Scene, { says, measured, limit }: Part): string {
-  return `${says}, where ${scene.length(limit)} is the ${measured > limit ? 'most' : 'least'}`;
+  return measured > limit
+    ? say`${says}, where ${scene.length(limit)} is the most`
+    : say`${says}, where ${scene.length(limit)} is the least`;
+}
+
+function stepsOf(
+  scene: Scene,
+  name: string,
+  risers: number,
+  riser: Millimetres,
+  tread: Millimetres | undefined,
+): string {
+  const high = scene.length(riser);
+  if (tread === undefined)
+    return risers === 1
+      ? say`The step up to ${name}: risers of ${high}, with a handrail.`
+      : say`The ${risers} steps up to ${name}: risers of ${high}, with a handrail.`;
+  const deep = scene.length(tread);
+  return risers === 1
+    ? say`The step up to ${name}: risers of ${high}, treads of ${deep}, with a handrail.`
+    : say`The ${risers} steps up to ${name}: risers of ${high}, treads of ${deep}, with a handrail.`;
 }
 
 function advice(
@@ -147,10 +168,15 @@ function advice(
   { mostRiser, tread, treadOfFew }: { mostRiser: Figure; tread: Figure; treadOfFew: Figure },
 ): string {
   const risers = Math.max(1, Math.ceil((height - TOLERANCE) / mostRiser.value));
-  const deep = risers <= 2 ? treadOfFew : tread;
-  const rail = handrail ? '' : ' and a handrail';
-  if (right) return 'Add a handrail.';
-  return `${risers === 1 ? 'One step' : `${risers} steps`} of ${scene.length(height / risers)} with treads of ${scene.length(deep.value)}${rail} would do.`;
+  if (right) return say`Add a handrail.`;
+  const [high, deep] = [scene.length(height / risers), scene.length((risers <= 2 ? treadOfFew : tread).value)];
+  if (risers === 1)
+    return handrail
+      ? say`One step of ${high} with treads of ${deep} would do.`
+      : say`One step of ${high} with treads of ${deep} and a handrail would do.`;
+  return handrail
+    ? say`${risers} steps of ${high} with treads of ${deep} would do.`
+    : say`${risers} steps of ${high} with treads of ${deep} and a handrail would do.`;
 }
 
 function ofRamp(
@@ -160,14 +186,14 @@ function ofRamp(
   { length, width, origin }: NonNullable<Platform['ramp']>,
   unknown: (lack: Missing) => FindingDraft,
 ): FindingDraft {
-  const of = `the ramp of platform ${name}`;
+  const of = say`the ramp of platform ${name}`;
   if (!length) return unknown(missing('length', of, 'length 8ft', origin));
   if (!width) return unknown(missing('width', of, 'width 36in', origin));
   const { slope, rampWidth } = profileOf(scene).platform;
   const run = { ...slope, value: slope.value * height };
   const tightest = tightestOf([
-    atLeast(length.value, run, `the ramp up to ${name} is ${scene.length(length.value)} long`),
-    atLeast(width.value, rampWidth, `the ramp up to ${name} is ${scene.length(width.value)} wide`),
+    atLeast(length.value, run, say`the ramp up to ${name} is ${scene.length(length.value)} long`),
+    atLeast(width.value, rampWidth, say`the ramp up to ${name} is ${scene.length(width.value)} wide`),
   ]);
   const right = tightest.margin >= -TOLERANCE;
   return {
@@ -177,8 +203,8 @@ function ofRamp(
     limit: tightest.limit,
     margin: tightest.margin,
     message: right
-      ? `The ramp up to ${name} runs ${scene.length(length.value)} for ${scene.length(height)}: not steeper than 1:${slope.value}, and ${scene.length(width.value)} wide.`
-      : `${sentence(faultOf(scene, tightest))}. A wheelchair may not get up there.`,
+      ? say`The ramp up to ${name} runs ${scene.length(length.value)} for ${scene.length(height)}: not steeper than 1:${slope.value}, and ${scene.length(width.value)} wide.`
+      : say`${sentence(faultOf(scene, tightest))}. A wheelchair may not get up there.`,
     terms: `${scene.length(height)} × ${slope.value} = ${scene.length(run.value)}`,
     source: tightest.source,
     origin: length.origin ?? origin,

@@ -1,6 +1,6 @@
 import type { Control } from '../../booth.js';
 import { quantileOf, shareOf } from '../../bodies/people.js';
-import { typeLength, seatedOrStanding } from '../../format.js';
+import { typeLength, inPosture } from '../../format.js';
 import { armsOf, levelReach, levelReaches, type Arms } from '../../scene/reaching.js';
 import { exactVerdict, verdictOf } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
@@ -10,6 +10,7 @@ import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { sizeDown } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 /** What hands do all the time, they do within this. */
 export const EASY = 400;
@@ -86,7 +87,7 @@ interface Place {
 
 function findingsFor(scene: Scene, station: Station, control: Control): FindingDraft[] {
   const subject = { kind: 'control', name: control.name } as const;
-  const topic = `whether ${control.name} is within reach at ${station.name}`;
+  const topic = say`Cannot say whether ${control.name} is within reach at ${station.name}.`;
   if (!control.setback) {
     const lack = missing('setback', `control ${control.name}`, 'setback 4in', control.origin);
     return [cannotSay(subject, topic, lack, control.origin)];
@@ -116,15 +117,21 @@ function findingsFor(scene: Scene, station: Station, control: Control): FindingD
 function constantUse(scene: Scene, place: Place): FindingDraft {
   const { level, control, station } = place;
   const verdict = exactVerdict(level <= EASY + TOLERANCE, level <= FAR + TOLERANCE);
-  const what = `${control.name} is ${scene.length(level)} from the shoulders of whoever works at ${station.name}`;
   return {
     ...about(place),
     verdict,
     limit: verdict === 'fail' ? FAR : EASY,
     margin: (verdict === 'fail' ? FAR : EASY) - level,
     ...(verdict === 'pass'
-      ? { message: `${what}: easy to work at.` }
-      : advised(scene, place, `${what}; beyond ${scene.length(EASY)} arms tire.`, EASY)),
+      ? {
+          message: say`${control.name} is ${scene.length(level)} from the shoulders of whoever works at ${station.name}: easy to work at.`,
+        }
+      : advised(
+          scene,
+          place,
+          say`${control.name} is ${scene.length(level)} from the shoulders of whoever works at ${station.name}; beyond ${scene.length(EASY)} arms tire.`,
+          EASY,
+        )),
   };
 }
 
@@ -136,8 +143,7 @@ function occasionalUse(scene: Scene, place: Place, own: Arms, served: () => Mill
   const share = shareOf(person.people, (index) => level <= reaches[index]! + TOLERANCE);
   const verdict = verdictOf(share, share, person.wanted);
   const limit = levelReach(own.shoulder, own.arm, desk + control.height.value);
-  const who = `${person.name} ${seatedOrStanding(posture)}`;
-  const what = `${control.name} is ${scene.length(level)} away from the shoulders of ${who}, whose arm goes ${scene.length(limit)} at that height`;
+  const [away, arm, who] = [scene.length(level), scene.length(limit), inPosture(person.name, posture)];
   return {
     ...about(place),
     operator: person.name,
@@ -148,8 +154,17 @@ function occasionalUse(scene: Scene, place: Place, own: Arms, served: () => Mill
     share,
     shareAtLimit: share,
     ...(verdict === 'pass'
-      ? { message: `${what}: within reach.` }
-      : advised(scene, place, `${what}${limit < level ? ': out of reach.' : ', but arms differ.'}`, served())),
+      ? {
+          message: say`${control.name} is ${away} away from the shoulders of ${who}, whose arm goes ${arm} at that height: within reach.`,
+        }
+      : advised(
+          scene,
+          place,
+          limit < level
+            ? say`${control.name} is ${away} away from the shoulders of ${who}, whose arm goes ${arm} at that height: out of reach.`
+            : say`${control.name} is ${away} away from the shoulders of ${who}, whose arm goes ${arm} at that height, but arms differ.`,
+          served(),
+        )),
   };
 }
 
@@ -165,9 +180,9 @@ function about({ control, station, level }: Place) {
     measured: level,
     origin: control.setback!.origin ?? control.origin,
     related: station.workstation.at?.origin
-      ? [{ origin: station.workstation.at.origin, message: 'the operator’s place' }]
+      ? [{ origin: station.workstation.at.origin, message: say`the operator’s place` }]
       : [],
-    assumptions: control.at ? [] : [`${control.name} is straight ahead`],
+    assumptions: control.at ? [] : [say`${control.name} is straight ahead`],
   } as const;
 }
 
@@ -184,15 +199,17 @@ function advised(
   const setback = sizeDown(ahead - control.depth.value / 2 + station.workstation.lean.value, show);
   if (Math.abs(aside) >= within || setback < 0) {
     const how =
-      Math.abs(aside) >= within ? 'Move it along the desk to the operator' : 'Turn it, or choose a shallower one';
-    return { message: `${what} ${how}: no setback brings it within ${scene.length(within)}.`, remedies: [] };
+      Math.abs(aside) >= within
+        ? say`Move it along the desk to the operator: no setback brings it within ${scene.length(within)}.`
+        : say`Turn it, or choose a shallower one: no setback brings it within ${scene.length(within)}.`;
+    return { message: `${what} ${how}`, remedies: [] };
   }
   const text = typeLength(setback, show);
   const origin = control.setback!.origin;
   return {
-    message: `${what} Bring it nearer: set its setback to ${text}.`,
+    message: `${what} ${say`Bring it nearer: set its setback to ${text}.`}`,
     remedies: origin
-      ? [{ title: `Bring ${control.name} nearer: setback ${text}`, changes: [{ origin, text }], safe: true }]
+      ? [{ title: say`Bring ${control.name} nearer: setback ${text}`, changes: [{ origin, text }], safe: true }]
       : [],
   };
 }

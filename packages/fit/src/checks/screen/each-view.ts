@@ -1,8 +1,9 @@
-import { seatedOrStanding } from '../../format.js';
+import { inPosture } from '../../format.js';
 import { eyesAt, lacksEyes, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import { cannotSay } from '../cannot-say.js';
 import type { FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 /**
  * One finding for each screen, person and posture of every workstation; and where a screen or an eye cannot be placed, one
@@ -10,7 +11,7 @@ import type { FindingDraft } from '../check.js';
  */
 export function eachView(
   scene: Scene,
-  topic: string,
+  topic: (what: string) => string,
   judge: (eyes: Eyes, view: View) => FindingDraft | undefined,
 ): readonly FindingDraft[] {
   return scene.stations.flatMap((station) => {
@@ -19,7 +20,7 @@ export function eachView(
     const unplaced = gaps.map(({ use, missing }) =>
       cannotSay(
         { kind: 'monitor', name: use.monitor.name },
-        `${topic} ${use.monitor.name} at ${station.name}`,
+        topic(say`${use.monitor.name} at ${station.name}`),
         missing,
         use.monitor.origin,
       ),
@@ -28,7 +29,7 @@ export function eachView(
     const blind = station.workstation.postures.value.flatMap((posture) => {
       const missing = lacksEyes(station, posture);
       return missing
-        ? [cannotSay(subject, `${topic} the screens of ${station.name}`, missing, station.workstation.origin, posture)]
+        ? [cannotSay(subject, topic(say`the screens of ${station.name}`), missing, station.workstation.origin, posture)]
         : [];
     });
     const judged = eyesAt(scene, station).flatMap((eyes) => views.flatMap((view) => judge(eyes, view) ?? []));
@@ -47,5 +48,5 @@ export function aboutView(eyes: Eyes, view: View) {
 
 /** 'Noor seated' or 'Noor standing'. */
 export function whoLooks(eyes: Eyes): string {
-  return `${eyes.person.name} ${seatedOrStanding(eyes.posture)}`;
+  return inPosture(eyes.person.name, eyes.posture);
 }

@@ -4,6 +4,7 @@ import { distanceTo, keyOf, linesOf, shareOfEyes } from '../../scene/viewing.js'
 import { TOLERANCE } from '../../units.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
+import { say } from '../../words/say.js';
 
 const NEAREST = 500;
 const FARTHEST = 1000;
@@ -43,57 +44,71 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 `,
   },
   find: (scene) =>
-    eachView(scene, 'how far the eye is from', (eyes, view) => {
-      const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
-      const of = (eye: number, desk: number) => distanceTo(view, linesOf(view, desk).centre, eye);
-      const share = shareOfEyes(
-        eyes,
-        (eye, desk) => {
-          const d = of(eye, desk);
-          return d >= NEAREST - TOLERANCE && d <= FARTHEST + TOLERANCE;
-        },
-        `distance ${keyOf(view)}`,
-      );
-      const shareAtLimit = shareOfEyes(
-        eyes,
-        (eye, desk) => of(eye, desk) >= TOO_NEAR - TOLERANCE,
-        `least distance ${keyOf(view)}`,
-      );
-      const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
-      const tooFar = distance > FARTHEST;
-      const limit = verdict === 'fail' ? TOO_NEAR : tooFar || distance > (NEAREST + FARTHEST) / 2 ? FARTHEST : NEAREST;
-      const margin = limit === FARTHEST ? FARTHEST - distance : distance - limit;
-      const setback = view.use.setback!;
-      const shift = tooFar ? FARTHEST - distance - SPARE : Math.max(0, NEAREST - distance) + SPARE;
-      const wanted = setback.value + shift * (view.level / distance) * (view.ahead / view.level);
-      const step = buyingStep(scene.booth.show);
-      const snapped = (tooFar ? Math.floor(wanted / step) : Math.ceil(wanted / step)) * step;
-      const text = typeLength(snapped, scene.booth.show);
-      const what = `${view.name} is ${scene.length(distance)} from the eyes of ${whoLooks(eyes)}`;
-      const advice = tooFar ? 'Bring it nearer' : 'Move it back';
-      return {
-        ...aboutView(eyes, view),
-        verdict,
-        measured: distance,
-        limit,
-        margin,
-        share,
-        shareAtLimit,
-        message:
-          verdict === 'pass'
-            ? `${what}: a good viewing distance.`
-            : `${what}; ${reasonOf(distance, scene.length)}. ${advice}: set its setback to ${scene.length(snapped)}.`,
-        origin: setback.origin ?? view.use.monitor.origin,
-        remedies:
-          verdict === 'pass' || !setback.origin
-            ? []
-            : [{ title: `${advice}: setback ${text}`, changes: [{ origin: setback.origin, text }], safe: false }],
-      };
-    }),
+    eachView(
+      scene,
+      (what) => say`Cannot say how far the eye is from ${what}.`,
+      (eyes, view) => {
+        const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
+        const of = (eye: number, desk: number) => distanceTo(view, linesOf(view, desk).centre, eye);
+        const share = shareOfEyes(
+          eyes,
+          (eye, desk) => {
+            const d = of(eye, desk);
+            return d >= NEAREST - TOLERANCE && d <= FARTHEST + TOLERANCE;
+          },
+          `distance ${keyOf(view)}`,
+        );
+        const shareAtLimit = shareOfEyes(
+          eyes,
+          (eye, desk) => of(eye, desk) >= TOO_NEAR - TOLERANCE,
+          `least distance ${keyOf(view)}`,
+        );
+        const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+        const tooFar = distance > FARTHEST;
+        const limit =
+          verdict === 'fail' ? TOO_NEAR : tooFar || distance > (NEAREST + FARTHEST) / 2 ? FARTHEST : NEAREST;
+        const margin = limit === FARTHEST ? FARTHEST - distance : distance - limit;
+        const setback = view.use.setback!;
+        const shift = tooFar ? FARTHEST - distance - SPARE : Math.max(0, NEAREST - distance) + SPARE;
+        const wanted = setback.value + shift * (view.level / distance) * (view.ahead / view.level);
+        const step = buyingStep(scene.booth.show);
+        const snapped = (tooFar ? Math.floor(wanted / step) : Math.ceil(wanted / step)) * step;
+        const text = typeLength(snapped, scene.booth.show);
+        const who = whoLooks(eyes);
+        const to = scene.length(snapped);
+        return {
+          ...aboutView(eyes, view),
+          verdict,
+          measured: distance,
+          limit,
+          margin,
+          share,
+          shareAtLimit,
+          message:
+            verdict === 'pass'
+              ? say`${view.name} is ${scene.length(distance)} from the eyes of ${who}: a good viewing distance.`
+              : `${reasonOf(view.name, who, distance, scene.length)} ${tooFar ? say`Bring it nearer: set its setback to ${to}.` : say`Move it back: set its setback to ${to}.`}`,
+          origin: setback.origin ?? view.use.monitor.origin,
+          remedies:
+            verdict === 'pass' || !setback.origin
+              ? []
+              : [
+                  {
+                    title: tooFar ? say`Bring it nearer: setback ${text}` : say`Move it back: setback ${text}`,
+                    changes: [{ origin: setback.origin, text }],
+                    safe: false,
+                  },
+                ],
+        };
+      },
+    ),
 };
 
-function reasonOf(distance: number, length: (value: number) => string): string {
-  if (distance > FARTHEST) return `beyond ${length(FARTHEST)} text must grow`;
-  if (distance < NEAREST) return `nearer than ${length(NEAREST)} tires the eyes`;
-  return `so near the least of ${length(NEAREST)} that others of the same stature are nearer`;
+function reasonOf(name: string, who: string, distance: number, length: (value: number) => string): string {
+  const away = length(distance);
+  if (distance > FARTHEST)
+    return say`${name} is ${away} from the eyes of ${who}; beyond ${length(FARTHEST)} text must grow.`;
+  if (distance < NEAREST)
+    return say`${name} is ${away} from the eyes of ${who}; nearer than ${length(NEAREST)} tires the eyes.`;
+  return say`${name} is ${away} from the eyes of ${who}; so near the least of ${length(NEAREST)} that others of the same stature are nearer.`;
 }

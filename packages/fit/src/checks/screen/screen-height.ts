@@ -1,11 +1,13 @@
+import type { ScreenHeight } from '../../booth.js';
 import type { Remedy } from '../../assessment.js';
-import { buyingStep, formatAngle, listOf, typeLength } from '../../format.js';
+import { buyingStep, formatAngle, listOf, typeLength, effectOf } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { anglesOf, isBearable, isGood, shiftsFor, SLACK, type Angles } from '../../scene/screen-angles.js';
 import { eyesAt, keyOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
+import { say } from '../../words/say.js';
 
 export const screenHeight: Check = {
   id: 'screen-height',
@@ -51,35 +53,39 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 `,
   },
   find: (scene) =>
-    eachView(scene, 'how high the eye looks at', (eyes, view) => {
-      const angles = anglesOf(view, eyes.desk, eyes.eye);
-      const share = shareOfEyes(eyes, (eye, desk) => isGood(anglesOf(view, desk, eye)), `height ${keyOf(view)}`);
-      const shareAtLimit = shareOfEyes(
-        eyes,
-        (eye, desk) => isBearable(anglesOf(view, desk, eye)),
-        `outer height ${keyOf(view)}`,
-      );
-      const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
-      const decides = decisive(angles, verdict === 'fail');
-      const heights = view.use.height!;
-      const remedies = verdict === 'pass' ? [] : remediesOf(scene, eyes, view);
-      return {
-        ...aboutView(eyes, view),
-        verdict,
-        measured: decides.value,
-        limit: decides.limit,
-        margin: decides.margin,
-        share,
-        shareAtLimit,
-        message:
-          verdict === 'pass'
-            ? `${view.name} is at a good height for ${whoLooks(eyes)}: its middle is ${below(angles.centre)}.`
-            : `${sentence(view, eyes, angles)} ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim(),
-        terms: `top ${formatAngle(angles.top)}, middle ${formatAngle(angles.centre)}, bottom ${formatAngle(angles.bottom)} from eye level`,
-        origin: heights.distance.origin ?? view.use.monitor.origin,
-        remedies,
-      };
-    }),
+    eachView(
+      scene,
+      (what) => say`Cannot say how high the eye looks at ${what}.`,
+      (eyes, view) => {
+        const angles = anglesOf(view, eyes.desk, eyes.eye);
+        const share = shareOfEyes(eyes, (eye, desk) => isGood(anglesOf(view, desk, eye)), `height ${keyOf(view)}`);
+        const shareAtLimit = shareOfEyes(
+          eyes,
+          (eye, desk) => isBearable(anglesOf(view, desk, eye)),
+          `outer height ${keyOf(view)}`,
+        );
+        const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
+        const decides = decisive(angles, verdict === 'fail');
+        const heights = view.use.height!;
+        const remedies = verdict === 'pass' ? [] : remediesOf(scene, eyes, view);
+        return {
+          ...aboutView(eyes, view),
+          verdict,
+          measured: decides.value,
+          limit: decides.limit,
+          margin: decides.margin,
+          share,
+          shareAtLimit,
+          message:
+            verdict === 'pass'
+              ? say`${view.name} is at a good height for ${whoLooks(eyes)}: its middle is ${below(angles.centre)}.`
+              : `${sentence(view, eyes, angles)} ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim(),
+          terms: say`top ${formatAngle(angles.top)}, middle ${formatAngle(angles.centre)}, bottom ${formatAngle(angles.bottom)} from eye level`,
+          origin: heights.distance.origin ?? view.use.monitor.origin,
+          remedies,
+        };
+      },
+    ),
 };
 
 /** The line of the screen that has the least room to its bound. */
@@ -117,10 +123,14 @@ function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
   if (height === undefined || !distance.origin || Math.abs(height - distance.value) < 1) return [];
   const suited = everyone.filter((one) => fits(one, height));
   const lost = everyone.filter((one) => fits(one, distance.value) && !suited.includes(one));
-  const price = lost.length > 0 ? `, but no longer ${listOf(lost.map(whoLooks))}` : '';
+  const place = placeOf(line, over, scene.length(height));
+  const effect = effectOf(suited.map(whoLooks), lost.map(whoLooks));
   return [
     {
-      title: `${height < distance.value ? 'Lower' : 'Raise'} ${view.name} to ${line} ${scene.length(height)} above the ${over}: suits ${listOf(suited.map(whoLooks))}${price}`,
+      title:
+        height < distance.value
+          ? say`Lower ${view.name} to ${place}: ${effect}`
+          : say`Raise ${view.name} to ${place}: ${effect}`,
       changes: [{ origin: distance.origin, text: typeLength(height, scene.booth.show) }],
       safe: lost.length === 0,
     },
@@ -129,16 +139,29 @@ function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
 
 function sentence(view: View, eyes: Eyes, angles: Angles): string {
   const faults = [
-    ...(angles.top > SLACK ? [`its top edge is ${formatAngle(angles.top)} above eye level`] : []),
-    ...(angles.centre < -30 - SLACK ? [`its middle is ${below(angles.centre)}`] : []),
-    ...(angles.bottom < -33 - SLACK ? [`its bottom edge is ${below(angles.bottom)}`] : []),
+    ...(angles.top > SLACK ? [say`its top edge is ${formatAngle(angles.top)} above eye level`] : []),
+    ...(angles.centre < -30 - SLACK ? [say`its middle is ${below(angles.centre)}`] : []),
+    ...(angles.bottom < -33 - SLACK ? [say`its bottom edge is ${below(angles.bottom)}`] : []),
   ];
-  const what = faults.length > 0 ? listOf(faults) : `its top edge is ${below(angles.top)}, close to the limit`;
-  const why =
-    angles.top > SLACK ? 'so the head tips back' : faults.length > 0 ? 'so the neck bends' : 'and eye heights differ';
-  return `For ${whoLooks(eyes)}, ${view.name} stands badly: ${what}, ${why}.`;
+  const what = faults.length > 0 ? listOf(faults) : say`its top edge is ${below(angles.top)}, close to the limit`;
+  const who = whoLooks(eyes);
+  if (angles.top > SLACK) return say`For ${who}, ${view.name} stands badly: ${what}, so the head tips back.`;
+  return faults.length > 0
+    ? say`For ${who}, ${view.name} stands badly: ${what}, so the neck bends.`
+    : say`For ${who}, ${view.name} stands badly: ${what}, and eye heights differ.`;
+}
+
+function placeOf(line: ScreenHeight['line'], over: ScreenHeight['over'], height: string): string {
+  switch (line) {
+    case 'bottom':
+      return over === 'desk' ? say`bottom ${height} above the desk` : say`bottom ${height} above the floor`;
+    case 'centre':
+      return over === 'desk' ? say`centre ${height} above the desk` : say`centre ${height} above the floor`;
+    case 'top':
+      return over === 'desk' ? say`top ${height} above the desk` : say`top ${height} above the floor`;
+  }
 }
 
 function below(angle: number): string {
-  return angle <= 0 ? `${formatAngle(-angle)} below eye level` : `${formatAngle(angle)} above eye level`;
+  return angle <= 0 ? say`${formatAngle(-angle)} below eye level` : say`${formatAngle(angle)} above eye level`;
 }

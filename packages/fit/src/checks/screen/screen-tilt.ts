@@ -4,6 +4,7 @@ import { degrees, elevation, eyesAt, keyOf, linesOf, shareOfEyes, type Eyes, typ
 import type { Degrees, Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
+import { say } from '../../words/say.js';
 
 const SQUARE = 20;
 const ASLANT = 45;
@@ -48,7 +49,11 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 `,
   },
   find: (scene) =>
-    eachView(scene, 'how squarely the eye meets', (eyes, view) => judge(eyes, view, eyesAt(scene, eyes.station))),
+    eachView(
+      scene,
+      (what) => say`Cannot say how squarely the eye meets ${what}.`,
+      (eyes, view) => judge(eyes, view, eyesAt(scene, eyes.station)),
+    ),
 };
 
 function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft {
@@ -73,10 +78,10 @@ function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft 
     share,
     shareAtLimit,
     ...(verdict === 'pass'
-      ? { message: `${name} faces ${whoLooks(eyes)}, within ${formatAngle(measured)} of square.` }
+      ? { message: say`${name} faces ${whoLooks(eyes)}, within ${formatAngle(measured)} of square.` }
       : advised(eyes, view, measured, everyone)),
     origin: use.tilt.origin ?? use.turn?.origin ?? use.monitor.origin,
-    assumptions: use.at && !use.turn ? [`${name} faces straight across the desk`] : [],
+    assumptions: use.at && !use.turn ? [say`${name} faces straight across the desk`] : [],
   };
 }
 
@@ -105,12 +110,14 @@ function advised(
   const text = swings
     ? `${Math.round(Math.abs(bearing))}deg ${bearing < 0 ? 'left' : 'right'}`
     : `${Math.abs(lean.angle)}deg ${lean.angle < 0 ? 'forward' : 'back'}`;
-  const advice = swings ? `Swing its face round: \`turn ${text}\`` : `Lean it to the eye: \`tilt ${text}\``;
+  const advice = swings ? say`Swing its face round: \`turn ${text}\`.` : say`Lean it to the eye: \`tilt ${text}\`.`;
   const origin = swings ? use.turn?.origin : use.tilt.origin;
-  const suited = swings || lean.suitsAll ? 'everyone who looks at it there' : whoLooks(eyes);
-  const title = `Set the ${swings ? 'turn' : 'tilt'} of ${name} to ${text}: it faces ${suited}`;
+  const suited = swings || lean.suitsAll ? say`everyone who looks at it there` : whoLooks(eyes);
+  const title = swings
+    ? say`Set the turn of ${name} to ${text}: it faces ${suited}`
+    : say`Set the tilt of ${name} to ${text}: it faces ${suited}`;
   return {
-    message: `${name} faces ${formatAngle(measured)} past ${whoLooks(eyes)}, so its picture looks slanted and pale. ${advice}.`,
+    message: `${say`${name} faces ${formatAngle(measured)} past ${whoLooks(eyes)}, so its picture looks slanted and pale.`} ${advice}`,
     remedies: origin ? [{ title, changes: [{ origin, text }], safe: swings || lean.suitsAll }] : [],
   };
 }

@@ -2,6 +2,7 @@ import { formatAngle } from '../../format.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import { viewsAt } from '../../scene/viewing.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 const MAIN = { preferred: 15, outer: 35 };
 const OTHER = { preferred: 35, outer: 60 };
@@ -45,7 +46,7 @@ workstation Sound { desk Left  operators Noor  monitor Cues { setback 24in  bott
         const verdict = exactVerdict(turn <= preferred + SLACK, turn <= outer + SLACK);
         const limit = verdict === 'fail' ? outer : preferred;
         const side = view.bearing < 0 ? 'left' : 'right';
-        const role = main ? 'main screen' : 'screen';
+        const role = main ? say`main screen` : say`screen`;
         const change = view.use.at ? undefined : view.use.turn?.origin;
         return {
           subject: { kind: 'monitor', name: view.name },
@@ -55,20 +56,22 @@ workstation Sound { desk Left  operators Noor  monitor Cues { setback 24in  bott
           margin: limit - turn,
           message:
             verdict === 'pass'
-              ? `The ${role} ${view.name} stands ${formatAngle(turn)} from straight ahead at ${station.name}: an easy look.`
-              : `The ${role} ${view.name} stands ${formatAngle(turn)} to the ${side} at ${station.name}, so the neck stays turned. Bring it within ${formatAngle(preferred)}.`,
+              ? say`The ${role} ${view.name} stands ${formatAngle(turn)} from straight ahead at ${station.name}: an easy look.`
+              : side === 'left'
+                ? say`The ${role} ${view.name} stands ${formatAngle(turn)} to the left at ${station.name}, so the neck stays turned. Bring it within ${formatAngle(preferred)}.`
+                : say`The ${role} ${view.name} stands ${formatAngle(turn)} to the right at ${station.name}, so the neck stays turned. Bring it within ${formatAngle(preferred)}.`,
           origin: view.use.turn?.origin ?? view.use.at?.origin ?? view.use.monitor.origin,
           remedies:
             verdict === 'pass' || !change
               ? []
               : [
                   {
-                    title: `Turn ${view.name} to ${preferred}°: an easy look`,
+                    title: say`Turn ${view.name} to ${preferred}°: an easy look`,
                     changes: [{ origin: change, text: `${preferred}deg ${side}` }],
                     safe: true,
                   },
                 ],
-          assumptions: view.use.turn || view.use.at ? [] : [`${view.name} stands straight ahead`],
+          assumptions: view.use.turn || view.use.at ? [] : [say`${view.name} stands straight ahead`],
         };
       }),
     ),

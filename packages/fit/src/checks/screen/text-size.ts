@@ -9,6 +9,7 @@ import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
+import { say } from '../../words/say.js';
 
 /** Arcminutes. */
 const EASY = 20;
@@ -65,8 +66,10 @@ workstation Words { desk Left  chair Low  operators Noor  monitor Lyrics { setba
   },
   find: (scene) => [
     ...scene.booth.monitors.filter((monitor) => isWatched(scene, monitor)).flatMap(unsaid),
-    ...eachView(scene, 'how large the text looks on', (eyes, view) =>
-      lacksText(view.monitor) ? undefined : judge(scene, eyes, view),
+    ...eachView(
+      scene,
+      (what) => say`Cannot say how large the text looks on ${what}.`,
+      (eyes, view) => (lacksText(view.monitor) ? undefined : judge(scene, eyes, view)),
     ),
   ],
 };
@@ -82,7 +85,8 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const limit = verdict === 'fail' ? LEAST : EASY;
   const measured = seen(eyes.eye, eyes.desk);
   const distance = scene.length(distanceOf(view, eyes.eye, eyes.desk));
-  const what = `Capitals on ${name} are ${capital.toFixed(1)} mm high, ${(Math.floor(measured * 10) / 10).toFixed(1)} arcminutes at ${distance}, for ${whoLooks(eyes)}`;
+  const [high, angle] = [capital.toFixed(1), (Math.floor(measured * 10) / 10).toFixed(1)];
+  const who = whoLooks(eyes);
   return {
     ...aboutView(eyes, view),
     verdict,
@@ -93,17 +97,25 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
     shareAtLimit,
     origin: monitor.text!.origin ?? monitor.origin,
     ...(verdict === 'pass'
-      ? { message: `${what}: easy to read.` }
-      : advised(scene, monitor, measured < EASY ? what : `${what}, and less to eyes farther off`)),
+      ? {
+          message: say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}: easy to read.`,
+        }
+      : advised(
+          scene,
+          monitor,
+          measured < EASY
+            ? say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}; ${EASY} read easily, below ${LEAST} eyes strain.`
+            : say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}, and less to eyes farther off; ${EASY} read easily, below ${LEAST} eyes strain.`,
+        )),
   };
 }
 
 function advised(scene: Scene, monitor: Monitor, what: string): Pick<FindingDraft, 'message' | 'remedies'> {
   const text = sizeFor(monitor, farthest(scene, monitor));
-  const title = `Make the smallest text of ${monitor.name} ${text}: easy to read for everyone who looks at it`;
+  const title = say`Make the smallest text of ${monitor.name} ${text}: easy to read for everyone who looks at it`;
   const origin = monitor.text!.origin;
   return {
-    message: `${what}; ${EASY} read easily, below ${LEAST} eyes strain. Make the smallest text ${text}.`,
+    message: `${what} ${say`Make the smallest text ${text}.`}`,
     remedies: origin ? [{ title, changes: [{ origin, text }], safe: true }] : [],
   };
 }
@@ -157,7 +169,9 @@ function isWatched(scene: Scene, { name }: Monitor): boolean {
 function unsaid(monitor: Monitor): FindingDraft[] {
   const subject = { kind: 'monitor', name: monitor.name } as const;
   const lack = lacksText(monitor);
-  return lack ? [cannotSay(subject, `how large the text of ${monitor.name} looks`, lack, monitor.origin)] : [];
+  return lack
+    ? [cannotSay(subject, say`Cannot say how large the text of ${monitor.name} looks.`, lack, monitor.origin)]
+    : [];
 }
 
 function lacksText({ name, text, pixels, origin }: Monitor): Missing | undefined {

@@ -1,7 +1,8 @@
 import { possessive } from '../../format.js';
 import { atMost } from '../../stations/demand.js';
-import { lacksSeatHeight, seatAboveFeet, type Station } from '../../stations/station.js';
+import { lacksSeatHeight, seatAboveFeet } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { say } from '../../words/say.js';
 
 /** 20 in: about the 99th percentile of popliteal height; no leg hangs lower. */
 const LONGEST_LEG = 20 * 25.4;
@@ -60,17 +61,19 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       ];
     },
     says({ station, who, demand, value, side, length }) {
-      const support = supportOf(station);
-      if (side === undefined) return `${who} can rest both feet on ${support}.`;
-      if (demand === 1) {
-        return `From the seat down to ${support} is ${length(value)}. No leg is longer than about ${length(LONGEST_LEG)}, so feet hang.`;
-      }
-      return `${possessive(who)} feet hang ${length(value)} above ${support}: the seat is that much too far above it.`;
+      const ring = station.seat?.footRing && station.seat.name;
+      if (side === undefined)
+        return ring === undefined
+          ? say`${who} can rest both feet on the floor.`
+          : say`${who} can rest both feet on the foot ring of ${ring}.`;
+      if (demand === 1)
+        return ring === undefined
+          ? say`From the seat down to the floor is ${length(value)}. No leg is longer than about ${length(LONGEST_LEG)}, so feet hang.`
+          : say`From the seat down to the foot ring of ${ring} is ${length(value)}. No leg is longer than about ${length(LONGEST_LEG)}, so feet hang.`;
+      return ring === undefined
+        ? say`${possessive(who)} feet hang ${length(value)} above the floor: the seat is that much too far above it.`
+        : say`${possessive(who)} feet hang ${length(value)} above the foot ring of ${ring}: the seat is that much too far above it.`;
     },
-    assumes: (station) => (station.seat?.footRing ? [] : ['no foot ring: the feet rest on the floor']),
+    assumes: (station) => (station.seat?.footRing ? [] : [say`no foot ring: the feet rest on the floor`]),
   },
 };
-
-function supportOf(station: Station): string {
-  return station.seat?.footRing ? `the foot ring of ${station.seat.name}` : 'the floor';
-}

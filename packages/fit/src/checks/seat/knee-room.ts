@@ -1,14 +1,6 @@
 import { possessive, typeLength } from '../../format.js';
 import { atLeast, demandOn, type Demand } from '../../stations/demand.js';
-import {
-  FOOT_DEPTH,
-  KNEE_DEPTH,
-  KNEE_WIDTH,
-  kneeSpace,
-  lacksKneeSpace,
-  USUAL_LEG,
-  type Free,
-} from '../../stations/knee-space.js';
+import { FOOT_DEPTH, KNEE_DEPTH, KNEE_WIDTH, kneeSpace, lacksKneeSpace, USUAL_LEG } from '../../stations/knee-space.js';
 import {
   lacksDeskHeight,
   lacksDrop,
@@ -20,6 +12,7 @@ import {
 } from '../../stations/station.js';
 import type { Check, Reading } from '../check.js';
 import { sizeUp } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 const FOOT_HEIGHT = 100;
 /** What is left above the knee for clothing and moving. */
@@ -96,9 +89,9 @@ workstation Sound { desk Left  chair Low  operators Noor  at 40in }
       const { desk, booth, name, workstation } = station;
       const moved = !workstation.at && Math.abs(along - desk!.width!.value / 2) > 1;
       return [
-        ...(desk!.legs ? [] : [`${desk!.name} stands on its ends`]),
-        ...(desk!.legs && !desk!.legs.thickness ? [`each leg of ${desk!.name} is ${USUAL_LEG} mm thick`] : []),
-        ...(moved ? [`people at ${name} sit where knees have room: at ${typeLength(along, booth.show)}`] : []),
+        ...(desk!.legs ? [] : [say`${desk!.name} stands on its ends`]),
+        ...(desk!.legs && !desk!.legs.thickness ? [say`each leg of ${desk!.name} is ${USUAL_LEG} mm thick`] : []),
+        ...(moved ? [say`people at ${name} sit where knees have room: at ${typeLength(along, booth.show)}`] : []),
       ];
     },
   },
@@ -127,30 +120,29 @@ function aboveKnee(station: Station): Demand {
 
 function says({ station, who, demand, value, side, length }: Reading): string {
   const { name, closed } = station.desk!;
-  const knees = `${possessive(who)} knees`;
+  const whose = possessive(who);
   if (side === undefined) {
     return demand === 4
-      ? `${length(value)} is left above ${knees} under ${name}.`
-      : `${knees} and feet have room under ${name}.`;
+      ? say`${length(value)} is left above ${whose} knees under ${name}.`
+      : say`${whose} knees and feet have room under ${name}.`;
   }
   if (closed && demand < 3) {
-    return `The front of ${name} is closed, so ${knees} have no room under it: open the front, or stand there.`;
+    return say`The front of ${name} is closed, so ${whose} knees have no room under it: open the front, or stand there.`;
   }
   const { width, knee, foot } = kneeSpace(station);
   const least = (figure: number) => length(sizeUp(figure, station.booth.show));
-  const before = ({ what }: Free) => `under ${name} before ${what}`;
   switch (demand) {
     case 0:
-      return `${knees} have ${length(value)} from side to side under ${name}, where ${width.what} stands next to them: give them ${least(KNEE_WIDTH)}.`;
+      return say`${whose} knees have ${length(value)} from side to side under ${name}, where ${width.what} stands next to them: give them ${least(KNEE_WIDTH)}.`;
     case 1:
-      return `${knees} have ${length(value)} ${before(knee)}: give them ${least(KNEE_DEPTH)}.`;
+      return say`${whose} knees have ${length(value)} under ${name} before ${knee.what}: give them ${least(KNEE_DEPTH)}.`;
     case 2:
-      return `${possessive(who)} feet have ${length(value)} ${before(foot)}: give them ${least(FOOT_DEPTH)}.`;
+      return say`${whose} feet have ${length(value)} under ${name} before ${foot.what}: give them ${least(FOOT_DEPTH)}.`;
     case 3:
-      return `${possessive(who)} feet have ${length(value)} of height under ${name}: give them ${least(FOOT_HEIGHT)}.`;
+      return say`${whose} feet have ${length(value)} of height under ${name}: give them ${least(FOOT_HEIGHT)}.`;
     default:
       return value < 0
-        ? `${knees} are ${length(-value)} too high for the underside of ${name}.`
-        : `Only ${length(value)} is left above ${knees} under ${name}: too little for clothing and moving.`;
+        ? say`${whose} knees are ${length(-value)} too high for the underside of ${name}.`
+        : say`Only ${length(value)} is left above ${whose} knees under ${name}: too little for clothing and moving.`;
   }
 }

@@ -5,6 +5,7 @@ import { atMost } from '../../stations/demand.js';
 import { lacksSeat, missing } from '../../stations/station.js';
 import type { Check } from '../check.js';
 import { sizeDown } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 /** What is left between the front edge of the seat and the lower leg. */
 const GAP = 30;
@@ -57,12 +58,11 @@ workstation Sound { desk Left  stool Tall  operators Noor }
     says({ station, who, value, side, length }) {
       const { name, depth } = station.seat!;
       if (side === undefined)
-        return `The seat of ${name} leaves ${length(-value)} before ${possessive(who)} lower legs.`;
+        return say`The seat of ${name} leaves ${length(-value)} before ${possessive(who)} lower legs.`;
       const deepest = sizeDown(depth!.value - value - GAP, station.booth.show);
-      const fits = `a seat at most ${length(deepest)} deep would do`;
       return value > 0
-        ? `The seat of ${name} is ${length(value)} deeper than ${possessive(who)} thighs are long, so the back gets no support; ${fits}.`
-        : `The seat of ${name} leaves only ${length(-value)} before ${possessive(who)} lower legs, so its edge presses; ${fits}.`;
+        ? say`The seat of ${name} is ${length(value)} deeper than ${possessive(who)} thighs are long, so the back gets no support; a seat at most ${length(deepest)} deep would do.`
+        : say`The seat of ${name} leaves only ${length(-value)} before ${possessive(who)} lower legs, so its edge presses; a seat at most ${length(deepest)} deep would do.`;
     },
   },
 };

@@ -2,6 +2,7 @@ import { possessive } from '../../format.js';
 import { atMost } from '../../stations/demand.js';
 import { lacksSeatHeight, seatAboveFeet } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const seatNotLow: Check = {
   id: 'seat-not-low',
@@ -48,7 +49,7 @@ workstation Sound { desk Left  chair Low  operators Tobias }
     },
     says: ({ who, value, side, length }) =>
       side === undefined
-        ? `${possessive(who)} knees are not pushed up by the seat.`
-        : `The seat is ${length(value)} lower above the feet than ${possessive(who)} lower leg is long, so the knees are pushed up.`,
+        ? say`${possessive(who)} knees are not pushed up by the seat.`
+        : say`The seat is ${length(value)} lower above the feet than ${possessive(who)} lower leg is long, so the knees are pushed up.`,
   },
 };

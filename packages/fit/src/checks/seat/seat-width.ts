@@ -5,6 +5,7 @@ import { atLeast, demandOn } from '../../stations/demand.js';
 import { lacksSeat, missing } from '../../stations/station.js';
 import type { Check } from '../check.js';
 import { sizeUp } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 const NARROWEST = 400;
 const CLOTHING = 10;
@@ -62,17 +63,16 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       const { name, width } = station.seat!;
       if (side === undefined) {
         return demand === 0
-          ? `The seat of ${name} is ${length(value)} wider than ${possessive(who)} hips.`
-          : `The seat of ${name} is ${length(value)} wide: enough for ${who}.`;
+          ? say`The seat of ${name} is ${length(value)} wider than ${possessive(who)} hips.`
+          : say`The seat of ${name} is ${length(value)} wide: enough for ${who}.`;
       }
       if (demand === 1) {
-        return `The seat of ${name} is ${length(value)} wide; ${length(NARROWEST)} is the least for anyone.`;
+        return say`The seat of ${name} is ${length(value)} wide; ${length(NARROWEST)} is the least for anyone.`;
       }
       const narrowest = sizeUp(width!.value - value + CLOTHING, station.booth.show);
-      const fits = `a seat at least ${length(narrowest)} wide would do`;
       return value < 0
-        ? `The seat of ${name} is ${length(-value)} narrower than ${possessive(who)} hips, so its edges press; ${fits}.`
-        : `The seat of ${name} is only ${length(value)} wider than ${possessive(who)} hips: too little for clothing; ${fits}.`;
+        ? say`The seat of ${name} is ${length(-value)} narrower than ${possessive(who)} hips, so its edges press; a seat at least ${length(narrowest)} wide would do.`
+        : say`The seat of ${name} is only ${length(value)} wider than ${possessive(who)} hips: too little for clothing; a seat at least ${length(narrowest)} wide would do.`;
     },
   },
 };

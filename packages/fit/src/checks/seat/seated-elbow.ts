@@ -1,6 +1,7 @@
 import { possessive } from '../../format.js';
 import { lacksDeskHeight, lacksSeatHeight } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const seatedElbow: Check = {
   id: 'seated-elbow',
@@ -45,10 +46,10 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       },
     ],
     says({ who, value, side, length }) {
-      if (side === undefined) return `The work is at ${possessive(who)} elbow height when seated.`;
-      const where = value < 0 ? `${length(-value)} below` : `${length(value)} above`;
-      const why = side === 'above' ? 'so the shoulders lift' : 'so the back bends';
-      return `The work is ${where} ${possessive(who)} seated elbow, ${why}.`;
+      if (side === undefined) return say`The work is at ${possessive(who)} elbow height when seated.`;
+      return side === 'above'
+        ? say`The work is ${length(value)} above ${possessive(who)} seated elbow, so the shoulders lift.`
+        : say`The work is ${length(-value)} below ${possessive(who)} seated elbow, so the back bends.`;
     },
   },
 };

@@ -1,5 +1,6 @@
 import { lacksDeskHeight, lacksSeatHeight } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { say } from '../../words/say.js';
 
 const USUAL = { min: 190, max: 350 };
 /** The least and the most that any source seen gives. */
@@ -52,12 +53,13 @@ workstation Sound { desk Left  stool Tall  operators Noor }
     lacks: (station) => lacksSeatHeight(station) ?? lacksDeskHeight(station),
     demands: () => [{ form: { seat: -1, desk: 1, body: {}, constant: 0 }, preferred: USUAL, outer: PUBLISHED }],
     says({ station, value, side, length }) {
-      const seat = `the seat of ${station.seat!.name}`;
+      const seat = station.seat!.name;
       const desk = station.desk!.name;
-      if (side === undefined) return `From ${seat} up to the top of ${desk} is ${length(value)}: a usual distance.`;
+      if (side === undefined)
+        return say`From the seat of ${seat} up to the top of ${desk} is ${length(value)}: a usual distance.`;
       return side === 'below'
-        ? `From ${seat} up to the top of ${desk} is ${length(value)}; below ${length(USUAL.min)} thighs and arms lack room.`
-        : `From ${seat} up to the top of ${desk} is ${length(value)}; above ${length(USUAL.max)} people work with their shoulders up.`;
+        ? say`From the seat of ${seat} up to the top of ${desk} is ${length(value)}; below ${length(USUAL.min)} thighs and arms lack room.`
+        : say`From the seat of ${seat} up to the top of ${desk} is ${length(value)}; above ${length(USUAL.max)} people work with their shoulders up.`;
     },
   },
 };

@@ -2,6 +2,7 @@ import { possessive } from '../../format.js';
 import { atLeast } from '../../stations/demand.js';
 import { lacksDeskHeight, lacksDrop, lacksSeatHeight, THIGH_DEPTH, thicknessBetween } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { say } from '../../words/say.js';
 
 const AT_A_DESK = 7 * 25.4;
 const AT_A_STOOL = 7.5 * 25.4;
@@ -57,14 +58,14 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       ];
     },
     says({ station, who, demand, value, side, length }) {
-      if (side === undefined) return `${possessive(who)} thighs fit under the desk.`;
+      if (side === undefined) return say`${possessive(who)} thighs fit under the desk.`;
       if (demand === 1) {
         const least = station.seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;
-        return `From the seat to the underside of the desk is ${length(value)}; ${length(least)} is the least for anyone.`;
+        return say`From the seat to the underside of the desk is ${length(value)}; ${length(least)} is the least for anyone.`;
       }
       return value < 0
-        ? `${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
-        : `Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
+        ? say`${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
+        : say`Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
     },
   },
 };

@@ -1,7 +1,7 @@
 import type { Missing, Remedy } from '../../assessment.js';
-import { typeLength, seatedOrStanding } from '../../format.js';
+import { typeLength, inPosture } from '../../format.js';
 import type { Scene } from '../../scene/scene.js';
-import { eyePlace, partOfStage } from '../../scene/sight.js';
+import { eyePlace, partOfStage, type Obstacle } from '../../scene/sight.js';
 import { stageLines, type StageLine, type StageLines } from '../../scene/stage-lines.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { eyesAt, lacksEyes, shareOfEyes, type Eyes } from '../../scene/viewing.js';
@@ -9,6 +9,7 @@ import { missing, type Station } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 /** A standing performer's waist above the stage floor. */
 const WAIST: Millimetres = 900;
@@ -63,7 +64,14 @@ place Left at 12ft, 6ft
       const lack = lacksOf(scene, station);
       const subject = { kind: 'workstation', name: station.name } as const;
       if (lack)
-        return [cannotSay(subject, `what is seen of the stage from ${station.name}`, lack, station.workstation.origin)];
+        return [
+          cannotSay(
+            subject,
+            say`Cannot say what is seen of the stage from ${station.name}.`,
+            lack,
+            station.workstation.origin,
+          ),
+        ];
       return eyesAt(scene, station).flatMap((eyes) => judge(scene, eyes) ?? []);
     });
   },
@@ -79,7 +87,7 @@ function lacksOf(scene: Scene, station: Station): Missing | undefined {
     ? undefined
     : missing(
         'place',
-        `the file, for desk ${station.desk!.name}`,
+        say`the file, for desk ${station.desk!.name}`,
         `place ${station.desk!.name} at 14ft, 6ft`,
         station.desk!.origin,
       );
@@ -100,8 +108,8 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? WAIST : 0;
   const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, sight);
-  const who = `${eyes.person.name} ${seatedOrStanding(eyes.posture)}`;
-  const sees = eyes.person.kind === 'crowd' ? 'see' : 'sees';
+  const who = inPosture(eyes.person.name, eyes.posture);
+  const many = eyes.person.kind === 'crowd';
   return {
     subject: { kind: 'workstation', name: eyes.station.name },
     operator: eyes.person.name,
@@ -114,17 +122,34 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
     shareAtLimit,
     message:
       decides && measured > TOLERANCE
-        ? `${who} ${sees} ${partOfStage(targets, decides.target)} only from ${scene.length(measured)} above its floor: ${decides.obstacle.what} ${decides.obstacle.plural ? 'hide' : 'hides'} the rest. ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim()
+        ? [
+            hides(who, many, partOfStage(targets, decides.target), scene.length(measured), decides.obstacle),
+            ...remedies.map(({ title }) => `${title}.`),
+          ].join(' ')
         : verdict === 'pass'
-          ? `${who} ${sees} the stage down to its floor.`
-          : `${who} ${sees} the stage floor if of average size; for others something may hide it.`,
+          ? many
+            ? say`${who} see the stage down to its floor.`
+            : say`${who} sees the stage down to its floor.`
+          : many
+            ? say`${who} see the stage floor if of average size; for others something may hide it.`
+            : say`${who} sees the stage floor if of average size; for others something may hide it.`,
     origin: decides?.obstacle.view?.use.height?.distance.origin ?? eyes.station.workstation.origin,
     related: decides?.obstacle.origin
-      ? [{ origin: decides.obstacle.origin, message: `${decides.obstacle.what} decides` }]
+      ? [{ origin: decides.obstacle.origin, message: say`${decides.obstacle.what} decides` }]
       : [],
     remedies,
     assumptions: assumptionsOf(scene),
   };
+}
+
+function hides(who: string, many: boolean, part: string, from: string, { what, plural }: Obstacle): string {
+  if (many)
+    return plural
+      ? say`${who} see ${part} only from ${from} above its floor: ${what} hide the rest.`
+      : say`${who} see ${part} only from ${from} above its floor: ${what} hides the rest.`;
+  return plural
+    ? say`${who} sees ${part} only from ${from} above its floor: ${what} hide the rest.`
+    : say`${who} sees ${part} only from ${from} above its floor: ${what} hides the rest.`;
 }
 
 function remediesOf(
@@ -145,8 +170,8 @@ function remediesOf(
       {
         title:
           value > 0 || obstacle.view.use.height.line !== 'bottom'
-            ? `Lower ${obstacle.what} by ${scene.length(lower)}, or move it ${scene.length(aside)} aside, out of the line`
-            : `Move ${obstacle.what} ${scene.length(aside)} aside, out of the line, or use a smaller screen`,
+            ? say`Lower ${obstacle.what} by ${scene.length(lower)}, or move it ${scene.length(aside)} aside, out of the line`
+            : say`Move ${obstacle.what} ${scene.length(aside)} aside, out of the line, or use a smaller screen`,
         changes: value > 0 && given.origin ? [{ origin: given.origin, text }] : [],
         safe: false,
       },
@@ -155,8 +180,8 @@ function remediesOf(
   const lift = (z + (obstacle.top - z) / at - stage) / (1 / at - 1);
   const title =
     lift <= HIGHEST_PLATFORM
-      ? `Raise the booth on a platform by ${scene.length(lift)}, with the guards and steps that local codes ask for`
-      : 'No platform of a sensible height clears them: keep an aisle or a gap in the rows before the booth';
+      ? say`Raise the booth on a platform by ${scene.length(lift)}, with the guards and steps that local codes ask for`
+      : say`No platform of a sensible height clears them: keep an aisle or a gap in the rows before the booth`;
   return [{ title, changes: [], safe: false }];
 }
 
@@ -167,9 +192,9 @@ function assumptionsOf(scene: Scene): readonly string[] {
   const { seating, stage } = scene.booth.room!;
   return [
     ...(seating?.first && !(seating.rows && seating.pitch)
-      ? ['only the nearest row of people counts: rows and pitch are not said']
+      ? [say`only the nearest row of people counts: rows and pitch are not said`]
       : []),
-    ...(seating?.first ? [] : ['nobody sits or stands between booth and stage']),
-    ...(stage?.width ? [] : ['the stage is as wide as the room']),
+    ...(seating?.first ? [] : [say`nobody sits or stands between booth and stage`]),
+    ...(stage?.width ? [] : [say`the stage is as wide as the room`]),
   ];
 }

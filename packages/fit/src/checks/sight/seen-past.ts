@@ -20,6 +20,7 @@ import { missing } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 const GOOD: Millimetres = 90;
 const LEAST: Millimetres = 60;
@@ -114,7 +115,7 @@ function watchersOf(scene: Scene): Watcher[] {
 function unknown(watcher: Watcher, lack: ReturnType<typeof missing>): FindingDraft {
   return cannotSay(
     { kind: watcher.kind, name: watcher.name },
-    `what ${watcher.name} sees of the stage`,
+    say`Cannot say what ${watcher.name} sees of the stage.`,
     lack,
     watcher.origin,
   );
@@ -160,7 +161,7 @@ function judge(scene: Scene, watcher: Watcher, stage: Millimetres, obstacles: re
     return {
       subject,
       verdict: 'pass',
-      message: `Nothing of the booth stands between ${watcher.name} and the stage.`,
+      message: say`Nothing of the booth stands between ${watcher.name} and the stage.`,
       origin: watcher.origin,
     };
   }
@@ -177,11 +178,13 @@ function judge(scene: Scene, watcher: Watcher, stage: Millimetres, obstacles: re
     margin: clearance - limit,
     message:
       verdict === 'pass'
-        ? `${watcher.name} looks over the booth at ${part}: the line clears ${obstacle.what} by ${scene.length(clearance)}.`
-        : `From ${watcher.name}, ${obstacle.what} ${clearance < 0 ? 'hides' : 'all but hides'} the floor of ${part}: the line of sight passes ${scene.length(Math.abs(clearance))} ${clearance < 0 ? 'below' : 'above'} it. Lower it by ${scene.length(GOOD - clearance)}, or move it out of the line.`,
+        ? say`${watcher.name} looks over the booth at ${part}: the line clears ${obstacle.what} by ${scene.length(clearance)}.`
+        : clearance < 0
+          ? say`From ${watcher.name}, ${obstacle.what} hides the floor of ${part}: the line of sight passes ${scene.length(-clearance)} below it. Lower it by ${scene.length(GOOD - clearance)}, or move it out of the line.`
+          : say`From ${watcher.name}, ${obstacle.what} all but hides the floor of ${part}: the line of sight passes ${scene.length(clearance)} above it. Lower it by ${scene.length(GOOD - clearance)}, or move it out of the line.`,
     origin: watcher.origin,
     related: obstacle.origin
-      ? [{ origin: obstacle.origin, message: `${obstacle.what} stands in the line of sight` }]
+      ? [{ origin: obstacle.origin, message: say`${obstacle.what} stands in the line of sight` }]
       : [],
   };
 }

@@ -6,6 +6,7 @@ import { missing } from '../../stations/station.js';
 import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 const NARROW = 0.5 * 25.4;
 const WIDE = 25.4;
@@ -45,7 +46,8 @@ skirt Front { on Left  drop 39 1/4in }
   find: (scene) =>
     scene.booth.skirts.flatMap((skirt): FindingDraft[] => {
       const subject = { kind: 'skirt', name: skirt.name } as const;
-      const unknown = (lack: Missing) => cannotSay(subject, `where the hem of ${skirt.name} hangs`, lack, skirt.origin);
+      const unknown = (lack: Missing) =>
+        cannotSay(subject, say`Cannot say where the hem of ${skirt.name} hangs.`, lack, skirt.origin);
       if (skirt.on.length === 0) return [unknown(missing('on', `skirt ${skirt.name}`, 'on Left', skirt.origin))];
       if (!skirt.drop) return [unknown(missing('drop', `skirt ${skirt.name}`, 'drop 39in', skirt.origin))];
       const drop = skirt.drop;
@@ -68,8 +70,8 @@ skirt Front { on Left  drop 39 1/4in }
         const text = typeLength(min - (NARROW + WIDE) / 2, scene.booth.show);
         const advice =
           min === max
-            ? ` A drop of ${text} would hang right.`
-            : ' No one drop suits a desk whose height is adjustable: hem it for the lowest.';
+            ? say`A drop of ${text} would hang right.`
+            : say`No one drop suits a desk whose height is adjustable: hem it for the lowest.`;
         return [
           {
             subject,
@@ -77,12 +79,15 @@ skirt Front { on Left  drop 39 1/4in }
             measured: gap,
             limit,
             margin: atLeast ? gap - limit : limit - gap,
-            message: `${sentence(skirt.name, name, gap, verdict === 'pass', scene.length)}${verdict === 'pass' ? '' : advice}`,
-            terms: `${scene.length(low ? min : max)} desk − ${scene.length(drop.value)} drop = ${scene.length(gap)}`,
+            message: [
+              sentence(skirt.name, name, gap, verdict === 'pass', scene.length),
+              ...(verdict === 'pass' ? [] : [advice]),
+            ].join(' '),
+            terms: say`${scene.length(low ? min : max)} desk − ${scene.length(drop.value)} drop = ${scene.length(gap)}`,
             source: held.source,
             origin: drop.origin ?? skirt.origin,
             related: [
-              ...(desk.height.origin ? [{ origin: desk.height.origin, message: `${name} is this high` }] : []),
+              ...(desk.height.origin ? [{ origin: desk.height.origin, message: say`${name} is this high` }] : []),
               ...held.related,
             ],
             remedies:
@@ -90,7 +95,7 @@ skirt Front { on Left  drop 39 1/4in }
                 ? []
                 : [
                     {
-                      title: `Set the drop to ${text}: clear of the floor on ${name}`,
+                      title: say`Set the drop to ${text}: clear of the floor on ${name}`,
                       changes: [{ origin: drop.origin, text }],
                       safe: skirt.on.length === 1,
                     },
@@ -109,8 +114,9 @@ function sentence(
   length: (value: number) => string,
 ): string {
   if (gap < -TOLERANCE)
-    return `${skirt} is ${length(-gap)} too long on ${desk}: it drags on the floor and people trip on it.`;
-  if (passes) return `${skirt} hangs ${length(gap)} above the floor on ${desk}.`;
-  const why = gap < NARROW ? 'so close that it catches feet and casters' : 'so high that it shows what is behind it';
-  return `${skirt} hangs ${length(gap)} above the floor on ${desk}, ${why}.`;
+    return say`${skirt} is ${length(-gap)} too long on ${desk}: it drags on the floor and people trip on it.`;
+  if (passes) return say`${skirt} hangs ${length(gap)} above the floor on ${desk}.`;
+  return gap < NARROW
+    ? say`${skirt} hangs ${length(gap)} above the floor on ${desk}, so close that it catches feet and casters.`
+    : say`${skirt} hangs ${length(gap)} above the floor on ${desk}, so high that it shows what is behind it.`;
 }

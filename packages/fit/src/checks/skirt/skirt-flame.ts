@@ -2,6 +2,7 @@ import type { Skirt } from '../../booth.js';
 import { missing } from '../../stations/station.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const skirtFlame: Check = {
   id: 'skirt-flame',
@@ -47,7 +48,7 @@ function ask(skirt: Skirt): FindingDraft {
     const lack = missing('flame-certificate', `skirt ${skirt.name}`, example, skirt.origin);
     return cannotSay(
       subject,
-      `whether somebody has confirmed the flame certificate of ${skirt.name}`,
+      say`Cannot say whether somebody has confirmed the flame certificate of ${skirt.name}.`,
       lack,
       skirt.origin,
     );
@@ -55,7 +56,7 @@ function ask(skirt: Skirt): FindingDraft {
   return {
     subject,
     verdict: 'marginal',
-    message: `The file notes of the flame certificate of ${skirt.name}: “${noted}”. Has somebody confirmed it? Keep it on site to show the fire official.`,
+    message: say`The file notes of the flame certificate of ${skirt.name}: “${noted}”. Has somebody confirmed it? Keep it on site to show the fire official.`,
     origin: skirt.flameCertificate?.origin ?? skirt.origin,
   };
 }

@@ -10,6 +10,7 @@ import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { sizeUp } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 const OVERLAP = 6 * INCH;
 const CLIPS = { value: 12 * INCH, source: 'makers’ usual instructions: common practice, from memory' };
@@ -63,7 +64,12 @@ function cloth(scene: Scene, skirt: Skirt): FindingDraft {
   const edges = edgesOf(scene, skirt);
   const subject = { kind: 'skirt', name: skirt.name } as const;
   const unknown = (lack: Missing) =>
-    cannotSay(subject, `whether the cloth of ${skirt.name} is long enough`, lack, lack.origin ?? skirt.origin);
+    cannotSay(
+      subject,
+      say`Cannot say whether the cloth of ${skirt.name} is long enough.`,
+      lack,
+      lack.origin ?? skirt.origin,
+    );
   if ('property' in edges) return unknown(edges);
   if (!skirt.length) return unknown(missing('length', `skirt ${skirt.name}`, 'length 15ft', skirt.origin));
   const run = edges.reduce((sum, { length }) => sum + length, 0);
@@ -72,7 +78,8 @@ function cloth(scene: Scene, skirt: Skirt): FindingDraft {
   const verdict = exactVerdict(length >= wanted - TOLERANCE, length >= run - TOLERANCE);
   const limit = verdict === 'fail' ? run : wanted;
   const text = typeLength(sizeUp(wanted, scene.booth.show), scene.booth.show);
-  const fact = `${skirt.name} has ${scene.length(length)} of cloth for ${scene.length(run)} of edges`;
+  const [cloth, needed] = [scene.length(length), scene.length(run)];
+  const enough = scene.length(sizeUp(wanted, scene.booth.show));
   const alone = unplacedOf(scene, skirt);
   return {
     subject,
@@ -82,10 +89,10 @@ function cloth(scene: Scene, skirt: Skirt): FindingDraft {
     margin: length - limit,
     message:
       verdict === 'pass'
-        ? `${fact}: enough, with an overlap.`
+        ? say`${skirt.name} has ${cloth} of cloth for ${needed} of edges: enough, with an overlap.`
         : verdict === 'marginal'
-          ? `${fact}: nothing is left to overlap where its ends meet. Take ${scene.length(sizeUp(wanted, scene.booth.show))}.`
-          : `${fact}: ${scene.length(run - length)} stays bare. Take ${scene.length(sizeUp(wanted, scene.booth.show))}, an overlap included.`,
+          ? say`${skirt.name} has ${cloth} of cloth for ${needed} of edges: nothing is left to overlap where its ends meet. Take ${enough}.`
+          : say`${skirt.name} has ${cloth} of cloth for ${needed} of edges: ${scene.length(run - length)} stays bare. Take ${enough}, an overlap included.`,
     terms: `${edges.map((edge) => `${scene.length(edge.length)} ${edge.name}`).join(' + ')} = ${scene.length(run)}`,
     origin: skirt.length.origin ?? skirt.origin,
     remedies:
@@ -93,12 +100,12 @@ function cloth(scene: Scene, skirt: Skirt): FindingDraft {
         ? []
         : [
             {
-              title: `Set the cloth’s length to ${text}`,
+              title: say`Set the cloth’s length to ${text}`,
               changes: [{ origin: skirt.length.origin, text }],
               safe: true,
             },
           ],
-    assumptions: alone.map((name) => `${name} stands on its own: the plan does not place it`),
+    assumptions: alone.map((name) => say`${name} stands on its own: the plan does not place it`),
   };
 }
 
@@ -111,7 +118,7 @@ function clips(scene: Scene, skirt: Skirt): FindingDraft[] {
   const verdict = exactVerdict(spacing <= limit + TOLERANCE, spacing <= outer + TOLERANCE);
   const run = 'property' in edges ? undefined : edges.reduce((sum, { length }) => sum + length, 0);
   const many =
-    run === undefined ? '' : ` It takes ${Math.ceil((run - TOLERANCE) / Math.min(spacing, limit)) + 1} clips.`;
+    run === undefined ? [] : [say`It takes ${Math.ceil((run - TOLERANCE) / Math.min(spacing, limit)) + 1} clips.`];
   const nearest = verdict === 'fail' ? outer : limit;
   return [
     {
@@ -120,10 +127,12 @@ function clips(scene: Scene, skirt: Skirt): FindingDraft[] {
       measured: spacing,
       limit: nearest,
       margin: nearest - spacing,
-      message:
+      message: [
         verdict === 'pass'
-          ? `${skirt.name} has a clip each ${scene.length(spacing)}.${many}`
-          : `${skirt.name} has a clip each ${scene.length(spacing)}: between them the cloth sags. Set one each ${scene.length(limit)}.${many}`,
+          ? say`${skirt.name} has a clip each ${scene.length(spacing)}.`
+          : say`${skirt.name} has a clip each ${scene.length(spacing)}: between them the cloth sags. Set one each ${scene.length(limit)}.`,
+        ...many,
+      ].join(' '),
       source: held.source,
       origin: skirt.clips.origin ?? skirt.origin,
       related: held.related,
@@ -154,11 +163,11 @@ function edgesOf(scene: Scene, skirt: Skirt): readonly CoveredEdge[] | Missing {
     const lengthOf = (edge: readonly [PlanPoint, PlanPoint] | undefined, size: Millimetres) =>
       edge ? exposedLength(edge, others) : size;
     if (sides.has('front'))
-      edges.push({ name: `front of ${piece.name}`, length: lengthOf(sideOf(outline, 2), piece.width.value) });
+      edges.push({ name: say`front of ${piece.name}`, length: lengthOf(sideOf(outline, 2), piece.width.value) });
     if (sides.has('left-end'))
-      edges.push({ name: `left end of ${piece.name}`, length: lengthOf(sideOf(outline, 3), piece.depth.value) });
+      edges.push({ name: say`left end of ${piece.name}`, length: lengthOf(sideOf(outline, 3), piece.depth.value) });
     if (sides.has('right-end'))
-      edges.push({ name: `right end of ${piece.name}`, length: lengthOf(sideOf(outline, 1), piece.depth.value) });
+      edges.push({ name: say`right end of ${piece.name}`, length: lengthOf(sideOf(outline, 1), piece.depth.value) });
   }
   return edges.filter(({ length }) => length > TOLERANCE);
 }

@@ -8,6 +8,8 @@ import { TOLERANCE, type Millimetres, type Share } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { sizeUp } from '../sizes.js';
+import { listOf } from '../../format.js';
+import { say } from '../../words/say.js';
 
 const COMFORT = { value: 30 * 25.4, source: 'NUREG-0700 Rev. 2, 12.1.1.3-5' };
 const LEAST = 24 * 25.4;
@@ -80,7 +82,7 @@ function unsized(station: Station): FindingDraft[] {
   if (!desk || desk.width) return [];
   const subject = { kind: 'workstation', name } as const;
   const lack = missing('width', `desk ${desk.name}`, 'width 60in', desk.origin);
-  return [cannotSay(subject, `how much width there is at ${name}`, lack, desk.origin)];
+  return [cannotSay(subject, say`Cannot say how much width there is at ${name}.`, lack, desk.origin)];
 }
 
 function ownWidth(scene: Scene, { station, desk, from, to, evenly }: RowPlace): FindingDraft {
@@ -89,7 +91,6 @@ function ownWidth(scene: Scene, { station, desk, from, to, evenly }: RowPlace): 
   const least = Math.min(LEAST, held.value);
   const verdict = exactVerdict(width >= held.value - TOLERANCE, width >= least - TOLERANCE);
   const limit = verdict === 'fail' ? least : held.value;
-  const what = `${station.name} has ${scene.length(width)} of the width of ${desk.name}`;
   return {
     ...about(station, evenly),
     verdict,
@@ -98,10 +99,10 @@ function ownWidth(scene: Scene, { station, desk, from, to, evenly }: RowPlace): 
     margin: width - limit,
     message:
       verdict === 'pass'
-        ? `${what}: room for elbows.`
-        : `${what}, too little for elbows: give it ${scene.length(sizeUp(held.value, scene.booth.show))}.`,
+        ? say`${station.name} has ${scene.length(width)} of the width of ${desk.name}: room for elbows.`
+        : say`${station.name} has ${scene.length(width)} of the width of ${desk.name}, too little for elbows: give it ${scene.length(sizeUp(held.value, scene.booth.show))}.`,
     source: held.source,
-    related: [{ origin: desk.width!.origin ?? desk.origin, message: `the desk ${desk.name}` }, ...held.related],
+    related: [{ origin: desk.width!.origin ?? desk.origin, message: say`the desk ${desk.name}` }, ...held.related],
   };
 }
 
@@ -119,8 +120,7 @@ function besideEachOther(scene: Scene, left: RowPlace, right: RowPlace): Finding
     : exactVerdict(apart >= held.value - TOLERANCE, apart >= least - TOLERANCE);
   const breadth = worst?.breadth ?? 0;
   const limit = verdict === 'fail' ? Math.max(least, breadth + TOUCHING) : Math.max(held.value, breadth + TO_MOVE);
-  const who = worst ? worst.pair.map(({ name }) => name).join(' and ') : 'their operators';
-  const what = `${one.name} and ${other.name} stand ${scene.length(apart)} apart, middle to middle`;
+  const who = worst ? listOf(worst.pair.map(({ name }) => name)) : say`their operators`;
   const finding: FindingDraft = {
     ...about(other, left.evenly || right.evenly),
     verdict,
@@ -130,10 +130,10 @@ function besideEachOther(scene: Scene, left: RowPlace, right: RowPlace): Finding
     ...(worst && { share: worst.preferred, shareAtLimit: worst.outer }),
     message:
       verdict === 'pass'
-        ? `${what}: ${who} have room for their elbows.`
-        : `${what}, so the elbows of ${who} meet: set them ${scene.length(wantedApart(scene, held.value, worst?.pair))} apart.`,
+        ? say`${one.name} and ${other.name} stand ${scene.length(apart)} apart, middle to middle: ${who} have room for their elbows.`
+        : say`${one.name} and ${other.name} stand ${scene.length(apart)} apart, middle to middle, so the elbows of ${who} meet: set them ${scene.length(wantedApart(scene, held.value, worst?.pair))} apart.`,
     source: held.source,
-    related: [{ origin: one.workstation.origin, message: `${one.name}, next to it` }, ...held.related],
+    related: [{ origin: one.workstation.origin, message: say`${one.name}, next to it` }, ...held.related],
   };
   return [finding];
 }
@@ -178,6 +178,6 @@ function about({ name, workstation, desk }: Station, evenly: boolean) {
   return {
     subject: { kind: 'workstation', name },
     origin: workstation.at?.origin ?? workstation.origin,
-    assumptions: evenly ? [`the people at ${desk!.name} share its width evenly`] : [],
+    assumptions: evenly ? [say`the people at ${desk!.name} share its width evenly`] : [],
   } as const;
 }

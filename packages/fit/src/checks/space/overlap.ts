@@ -3,6 +3,7 @@ import { penetration, spanAlong } from '../../layout/polygon.js';
 import type { Scene } from '../../scene/scene.js';
 import { TOLERANCE } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const overlap: Check = {
   id: 'overlap',
@@ -39,7 +40,10 @@ place Left, Right in a row at 10ft, 6ft
       {
         subject: { kind: 'booth', name: scene.booth.name },
         verdict: 'pass',
-        message: `${many === 1 ? 'The one placed piece stands' : `All ${many} placed pieces stand`} clear of one another, of the walls and of the doors.`,
+        message:
+          many === 1
+            ? say`The one placed piece stands clear of one another, of the walls and of the doors.`
+            : say`All ${many} placed pieces stand clear of one another, of the walls and of the doors.`,
         ...(scene.booth.origin && { origin: scene.booth.origin }),
       },
     ];
@@ -55,8 +59,8 @@ function pairs(scene: Scene): FindingDraft[] {
       return [
         {
           ...clash(piece, depth),
-          message: `${piece.name} and ${other.name} stand in one place: they overlap by ${scene.length(depth)}. Move one of them.`,
-          related: [{ origin: other.origin, message: `${other.name} stands here too` }],
+          message: say`${piece.name} and ${other.name} stand in one place: they overlap by ${scene.length(depth)}. Move one of them.`,
+          related: [{ origin: other.origin, message: say`${other.name} stands here too` }],
         },
       ];
     }),
@@ -77,12 +81,12 @@ function outside(scene: Scene): FindingDraft[] {
     const [left, right] = spanAlong(piece.outline, { x: 1, y: 0 });
     const [back, front] = spanAlong(piece.outline, { x: 0, y: 1 });
     const walls = [
-      { wall: 'the left wall', by: -left },
-      { wall: 'the back wall', by: -back },
+      { wall: say`the left wall`, by: -left },
+      { wall: say`the back wall`, by: -back },
       ...(room
         ? [
-            { wall: 'the right wall', by: right - room.width },
-            { wall: 'the stage wall', by: front - room.depth },
+            { wall: say`the right wall`, by: right - room.width },
+            { wall: say`the stage wall`, by: front - room.depth },
           ]
         : []),
     ];
@@ -90,7 +94,7 @@ function outside(scene: Scene): FindingDraft[] {
       .filter(({ by }) => by > TOLERANCE)
       .map(({ wall, by }): FindingDraft => ({
         ...clash(piece, by),
-        message: `${piece.name} stands ${scene.length(by)} through ${wall}. Move it into the room.`,
+        message: say`${piece.name} stands ${scene.length(by)} through ${wall}. Move it into the room.`,
       }));
   });
 }
@@ -103,7 +107,7 @@ function inSwings(scene: Scene): FindingDraft[] {
       return [
         {
           ...clash(piece, depth),
-          message: `${piece.name} stands in the swing of the door ${door}, by ${scene.length(depth)}. Move it so that the door opens fully.`,
+          message: say`${piece.name} stands in the swing of the door ${door}, by ${scene.length(depth)}. Move it so that the door opens fully.`,
         },
       ];
     }),

@@ -6,10 +6,11 @@ import { heldTo } from '../../limits/held-to.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { missing, sits } from '../../stations/station.js';
-import { TOLERANCE } from '../../units.js';
+import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { sizeUp } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 const PASSES = { value: 48 * 25.4, source: 'Panero & Zelnik 1979, 3.4' };
 const PAST_A_SEAT_PUSHED_BACK = 60 * 25.4;
@@ -92,9 +93,8 @@ function judge(scene: Scene, desk: Desk, row: Row): FindingDraft {
   const least = row.length >= SOMEBODY_BETWEEN ? Math.min(SIDEWAYS, held.value) : 0;
   const verdict = exactVerdict(distance >= held.value - TOLERANCE, distance >= least - TOLERANCE);
   const limit = verdict === 'fail' ? least : held.value;
-  const fact = `Behind ${desk.name} there is ${scene.length(distance)} to ${what}`;
-  const wanted = sizeUp(held.value - distance, scene.booth.show);
-  const advice = `to pass behind somebody who sits takes ${scene.length(held.value)}. Move the desk ${scene.length(wanted)} away from ${what}.`;
+  const [there, takes] = [scene.length(distance), scene.length(held.value)];
+  const wanted = scene.length(sizeUp(held.value - distance, scene.booth.show));
   return {
     subject: { kind: 'desk', name: desk.name },
     verdict,
@@ -103,19 +103,22 @@ function judge(scene: Scene, desk: Desk, row: Row): FindingDraft {
     margin: distance - limit,
     message:
       verdict === 'pass'
-        ? `${fact}: ${passing(scene, distance)}.`
-        : `${fact}; ${verdict === 'fail' ? 'nobody gets by, even sideways: ' : ''}${advice}`,
+        ? passing(scene, desk.name, distance, what)
+        : verdict === 'fail'
+          ? say`Behind ${desk.name} there is ${there} to ${what}; nobody gets by, even sideways: to pass behind somebody who sits takes ${takes}. Move the desk ${wanted} away from ${what}.`
+          : say`Behind ${desk.name} there is ${there} to ${what}; to pass behind somebody who sits takes ${takes}. Move the desk ${wanted} away from ${what}.`,
     source: held.source,
     origin: desk.origin,
-    related: [...(piece ? [{ origin: piece.origin, message: `${what} stands behind it` }] : []), ...held.related],
+    related: [...(piece ? [{ origin: piece.origin, message: say`${what} stands behind it` }] : []), ...held.related],
   };
 }
 
-function passing(scene: Scene, distance: number): string {
+function passing(scene: Scene, desk: string, distance: Millimetres, what: string): string {
   const far = PAST_A_SEAT_PUSHED_BACK;
+  const there = scene.length(distance);
   return distance >= far - TOLERANCE
-    ? 'a colleague passes behind somebody who sits, even past a seat pushed back'
-    : `a colleague passes behind somebody who sits; past a seat pushed back takes ${scene.length(far)}`;
+    ? say`Behind ${desk} there is ${there} to ${what}: a colleague passes behind somebody who sits, even past a seat pushed back.`
+    : say`Behind ${desk} there is ${there} to ${what}: a colleague passes behind somebody who sits; past a seat pushed back takes ${scene.length(far)}.`;
 }
 
 /** Several people use a station at the desk by turns. */
@@ -135,11 +138,16 @@ function unsized(scene: Scene, desk: Desk): FindingDraft[] {
 }
 
 function unknown(desk: Desk, lack: Missing): FindingDraft {
-  return cannotSay({ kind: 'desk', name: desk.name }, `whether people can pass behind ${desk.name}`, lack, desk.origin);
+  return cannotSay(
+    { kind: 'desk', name: desk.name },
+    say`Cannot say whether people can pass behind ${desk.name}.`,
+    lack,
+    desk.origin,
+  );
 }
 
 function lackOf({ name, width, depth, origin }: Desk): Missing {
   if (!width) return missing('width', `desk ${name}`, 'width 60in', origin);
   if (!depth) return missing('depth', `desk ${name}`, 'depth 27in', origin);
-  return missing('place', `the file, for desk ${name}`, `place ${name} at 14ft, 6ft`, origin);
+  return missing('place', say`the file, for desk ${name}`, `place ${name} at 14ft, 6ft`, origin);
 }

@@ -5,6 +5,7 @@ import { missing, sits } from '../../stations/station.js';
 import { TOLERANCE } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 const COMFORT = { value: 36 * 25.4, source: 'NUREG-0700 Rev. 2, 12.1.1.3-5' };
 const LEAST = 30 * 25.4;
@@ -54,14 +55,13 @@ place Left at 10ft, 48in
           ? missing('width', `desk ${desk.name}`, 'width 60in', desk.origin)
           : !desk.depth
             ? missing('depth', `desk ${desk.name}`, 'depth 27in', desk.origin)
-            : missing('place', `the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin);
-        return [cannotSay(subject, `how much room is behind ${desk.name}`, lack, desk.origin)];
+            : missing('place', say`the file, for desk ${desk.name}`, `place ${desk.name} at 14ft, 6ft`, desk.origin);
+        return [cannotSay(subject, say`Cannot say how much room is behind ${desk.name}.`, lack, desk.origin)];
       }
       const { value: comfort, ...held } = heldTo(scene, 'room-behind', COMFORT);
       const { distance, what } = behind;
       const verdict = exactVerdict(distance >= comfort - TOLERANCE, distance >= Math.min(LEAST, comfort) - TOLERANCE);
       const limit = verdict === 'fail' ? Math.min(LEAST, comfort) : comfort;
-      const fact = `Behind ${desk.name} there is ${scene.length(distance)} to ${what}`;
       return [
         {
           subject,
@@ -71,12 +71,12 @@ place Left at 10ft, 48in
           margin: distance - limit,
           message:
             verdict === 'pass'
-              ? `${fact}: room to sit down and rise.`
-              : `${fact}; sitting down and rising takes ${scene.length(comfort)}. Move the desk ${scene.length(comfort - distance)} away from ${what}.`,
+              ? say`Behind ${desk.name} there is ${scene.length(distance)} to ${what}: room to sit down and rise.`
+              : say`Behind ${desk.name} there is ${scene.length(distance)} to ${what}; sitting down and rising takes ${scene.length(comfort)}. Move the desk ${scene.length(comfort - distance)} away from ${what}.`,
           source: held.source,
           origin: station.workstation.desk?.origin ?? station.workstation.origin,
           related: [
-            ...(behind.piece ? [{ origin: behind.piece.origin, message: `${what} stands behind it` }] : []),
+            ...(behind.piece ? [{ origin: behind.piece.origin, message: say`${what} stands behind it` }] : []),
             ...held.related,
           ],
         },

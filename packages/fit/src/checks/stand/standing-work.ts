@@ -3,6 +3,7 @@ import { possessive } from '../../format.js';
 import type { Band } from '../../stations/demand.js';
 import { lacksDeskHeight } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { say } from '../../words/say.js';
 
 const BANDS: Readonly<Record<Task, { readonly preferred: Band; readonly outer: Band }>> = {
   controls: { preferred: { min: -100, max: -50 }, outer: { min: -150, max: 0 } },
@@ -63,13 +64,28 @@ workstation Sound { desk Left  operators Tobias  posture stand }
       ];
     },
     says({ station, who, value, side, length }) {
-      const task = station.workstation.task.value;
-      const where = value < 0 ? `${length(-value)} below` : `${length(value)} above`;
-      const place = `The work is ${where} ${possessive(who)} standing elbow`;
-      if (side === undefined) return `${place}: right for ${task}.`;
+      const task = wordFor(station.workstation.task.value);
+      const where =
+        value < 0
+          ? say`${length(-value)} below ${possessive(who)} standing elbow`
+          : say`${length(value)} above ${possessive(who)} standing elbow`;
+      if (side === undefined) return say`The work is ${where}: right for ${task}.`;
       return side === 'above'
-        ? `${place}: too high for ${task}, so the shoulders lift.`
-        : `${place}: too low for ${task}, so the back bends.`;
+        ? say`The work is ${where}: too high for ${task}, so the shoulders lift.`
+        : say`The work is ${where}: too low for ${task}, so the back bends.`;
     },
   },
 };
+
+function wordFor(task: Task): string {
+  switch (task) {
+    case 'controls':
+      return say`controls`;
+    case 'writing':
+      return say`writing`;
+    case 'keyboard':
+      return say`keyboard`;
+    case 'precision':
+      return say`precision`;
+  }
+}

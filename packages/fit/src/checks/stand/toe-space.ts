@@ -4,6 +4,7 @@ import { atLeast, demandOn } from '../../stations/demand.js';
 import { missing } from '../../stations/station.js';
 import type { Check } from '../check.js';
 import { sizeUp } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 const DEPTH = 100;
 const HEIGHT = 100;
@@ -52,17 +53,17 @@ workstation Sound { desk Left  operators Noor  posture stand }
     says({ station, demand, value, side, length }) {
       const desk = station.desk!.name;
       const wanted = length(sizeUp(demand === 0 ? DEPTH : HEIGHT, station.booth.show));
-      if (side === undefined) return `Feet have room at the closed front of ${desk}.`;
+      if (side === undefined) return say`Feet have room at the closed front of ${desk}.`;
       return demand === 0
-        ? `The toe space of ${desk} is ${length(value)} deep, so people stand back and bend: make it ${wanted}.`
-        : `The toe space of ${desk} is ${length(value)} high, so shoes do not fit in: make it ${wanted}.`;
+        ? say`The toe space of ${desk} is ${length(value)} deep, so people stand back and bend: make it ${wanted}.`
+        : say`The toe space of ${desk} is ${length(value)} high, so shoes do not fit in: make it ${wanted}.`;
     },
   },
 };
 
 function lacksToeSpace({ name, origin, toeSpace: space }: Desk): Missing | undefined {
   if (!space) return missing('toe-space', `desk ${name}`, 'toe-space { depth 4in  height 4in }', origin);
-  if (!space.depth) return missing('depth', `the toe-space of desk ${name}`, 'depth 4in', space.origin);
-  if (!space.height) return missing('height', `the toe-space of desk ${name}`, 'height 4in', space.origin);
+  if (!space.depth) return missing('depth', say`the toe-space of desk ${name}`, 'depth 4in', space.origin);
+  if (!space.height) return missing('height', say`the toe-space of desk ${name}`, 'height 4in', space.origin);
   return undefined;
 }

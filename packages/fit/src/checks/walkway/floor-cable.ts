@@ -10,6 +10,7 @@ import { missing } from '../../stations/station.js';
 import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
+import { say } from '../../words/say.js';
 
 export const floorCable: Check = {
   id: 'floor-cable',
@@ -57,7 +58,7 @@ cable Snake { across Behind  height 3/4in  cover ramp  slope 9in }
 function judge(scene: Scene, cable: Cable): FindingDraft {
   const lack = lacks(cable);
   const subject = { kind: 'cable', name: cable.name } as const;
-  if (lack) return cannotSay(subject, `whether people trip over ${cable.name}`, lack, cable.origin);
+  if (lack) return cannotSay(subject, say`Cannot say whether people trip over ${cable.name}.`, lack, cable.origin);
   const height = cable.height!.value;
   const published = profileOf(scene).cable;
   const held = heldTo(scene, 'floor-cable', published.bare);
@@ -66,8 +67,8 @@ function judge(scene: Scene, cable: Cable): FindingDraft {
   const flat = step.measured - step.limit;
   const margin = step.atLeast ? flat : -flat;
   const low = margin >= -ROUNDING;
-  const where = `across ${cable.across!.name}`;
-  const many = { bare: 'bare', bevelled: 'with bevelled edges', ramp: 'under a ramp' }[step.kind];
+  const [way, high] = [cable.across!.name, scene.length(height)];
+  const how = { bare: say`bare`, bevelled: say`with bevelled edges`, ramp: say`under a ramp` }[step.kind];
   return {
     subject,
     verdict: exactVerdict(low, low || walkway?.users.value === 'operators'),
@@ -75,12 +76,12 @@ function judge(scene: Scene, cable: Cable): FindingDraft {
     limit: step.limit,
     margin,
     message: low
-      ? `${cable.name} lies ${where} ${many}, ${scene.length(height)} high: people can step and roll over it.`
-      : `${cable.name} lies ${where} ${many}, ${scene.length(height)} high: people trip and wheels stop. ${advice(scene, cable, height, published)}`,
+      ? say`${cable.name} lies across ${way} ${how}, ${high} high: people can step and roll over it.`
+      : `${say`${cable.name} lies across ${way} ${how}, ${high} high: people trip and wheels stop.`} ${advice(scene, cable, height, published)}`,
     source: step.kind === 'bare' ? held.source : published[step.kind === 'ramp' ? 'slope' : 'bevelled'].source,
     origin: cable.height!.origin ?? cable.origin,
     related: [
-      ...(walkway ? [{ origin: walkway.origin, message: 'the walkway that it crosses' }] : []),
+      ...(walkway ? [{ origin: walkway.origin, message: say`the walkway that it crosses` }] : []),
       ...(step.kind === 'bare' ? held.related : []),
     ],
     remedies: low ? [] : remediesOf(scene, cable, height, published.slope),
@@ -115,12 +116,12 @@ function advice(
   height: Millimetres,
   { bevelled, slope }: { bevelled: Figure; slope: Figure },
 ): string {
-  const run = `${scene.length(height * slope.value)} of slope on each side`;
-  if (cable.cover.value === 'ramp') return `A ramp of 1:${slope.value} takes ${run}.`;
-  const ramp = `cover it with a ramp that has ${run}: \`cover ramp  slope ${typeLength(height * slope.value, scene.booth.show)}\``;
+  const run = scene.length(height * slope.value);
+  if (cable.cover.value === 'ramp') return say`A ramp of 1:${slope.value} takes ${run} of slope on each side.`;
+  const typed = typeLength(height * slope.value, scene.booth.show);
   return height <= bevelled.value + ROUNDING
-    ? `Cover it with bevelled edges, or lead it overhead.`
-    : `Lead it overhead or round, or ${ramp}.`;
+    ? say`Cover it with bevelled edges, or lead it overhead.`
+    : say`Lead it overhead or round, or cover it with a ramp that has ${run} of slope on each side: \`cover ramp  slope ${typed}\`.`;
 }
 
 /** A ramp of the right slope, where the file gives a slope to correct. */
@@ -128,7 +129,7 @@ function remediesOf(scene: Scene, { name, cover, slope }: Cable, height: Millime
   if (cover.value !== 'ramp' || !slope?.origin) return [];
   const step = buyingStep(scene.booth.show);
   const text = typeLength(Math.ceil((height * value - 1e-6) / step) * step, scene.booth.show);
-  const title = `Give the ramp over ${name} a slope of ${text} on each side: 1:${value}`;
+  const title = say`Give the ramp over ${name} a slope of ${text} on each side: 1:${value}`;
   return [{ title, changes: [{ origin: slope.origin, text }], safe: true }];
 }
 

@@ -11,6 +11,7 @@ import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { lacksServes, lacksSide, subjectOf } from './walkways.js';
 import { widen } from './widen.js';
+import { say } from '../../words/say.js';
 
 export const walkwayCapacity: Check = {
   id: 'walkway-capacity',
@@ -60,7 +61,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   const people = walkway.serves?.value;
   if (people === undefined && walkway.users.value === 'operators') return [];
   const subject = subjectOf(walkway);
-  const topic = `whether ${walkway.name} is wide enough for its people`;
+  const topic = say`Cannot say whether ${walkway.name} is wide enough for its people.`;
   if (people === undefined) return [cannotSay(subject, topic, lacksServes(walkway), walkway.origin)];
   const measured = clearWidth(scene, walkway);
   if (!measured || 'unplaced' in measured)
@@ -69,9 +70,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   const { value: limit, ...held } = heldTo(scene, 'walkway-capacity', widthForPeople(scene, people));
   const { clear } = measured;
   const enough = clear >= limit - TOLERANCE;
-  const need = held.own
-    ? `the file’s own least is ${scene.length(limit)}`
-    : `${people} people need ${scene.length(limit)}`;
+  const [keeps, least] = [scene.length(clear), scene.length(limit)];
   return [
     {
       subject,
@@ -80,8 +79,16 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
       limit,
       margin: clear - limit,
       message: enough
-        ? `${walkway.name} keeps ${scene.length(clear)} clear; ${need}.`
-        : `${walkway.name} keeps ${scene.length(clear)} clear, but ${need}: they would queue on their way out. Widen it by ${scene.length(limit - clear)}, or give some of them another way.${halfOfTheException(scene)}`,
+        ? held.own
+          ? say`${walkway.name} keeps ${keeps} clear; the file’s own least is ${least}.`
+          : say`${walkway.name} keeps ${keeps} clear; ${people} people need ${least}.`
+        : [
+            held.own
+              ? say`${walkway.name} keeps ${keeps} clear, but the file’s own least is ${least}: they would queue on their way out.`
+              : say`${walkway.name} keeps ${keeps} clear, but ${people} people need ${least}: they would queue on their way out.`,
+            say`Widen it by ${scene.length(limit - clear)}, or give some of them another way.`,
+            ...halfOfTheException(scene),
+          ].join(' '),
       ...(!held.own && { terms: termsOf(scene, people, limit) }),
       source: held.source,
       origin: walkway.serves?.origin ?? walkway.origin,
@@ -93,8 +100,9 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
 }
 
 function termsOf(scene: Scene, people: number, need: Millimetres): string {
-  if (people <= profileOf(scene).walkway.perPersonBeyond) return `${people} people: ${scene.length(need)} by the table`;
-  return `${people} people × ${fine(scene, need / people)} = ${scene.length(need)}`;
+  if (people <= profileOf(scene).walkway.perPersonBeyond)
+    return say`${people} people: ${scene.length(need)} by the table`;
+  return say`${people} people × ${fine(scene, need / people)} = ${scene.length(need)}`;
 }
 
 /** Widths for one person are finer than a tape is read. */
@@ -104,10 +112,10 @@ function fine(scene: Scene, value: Millimetres): string {
 }
 
 /** One of the two systems does not lower the figure. */
-function halfOfTheException(scene: Scene): string {
+function halfOfTheException(scene: Scene): string[] {
   const { room } = scene.booth;
-  if (!profileOf(scene).walkway.perPersonReduced || !room || room.sprinklers === room.voiceAlarm) return '';
+  if (!profileOf(scene).walkway.perPersonReduced || !room || room.sprinklers === room.voiceAlarm) return [];
   return room.sprinklers
-    ? ' Sprinklers alone do not lower the figure: it takes a voice alarm too.'
-    : ' A voice alarm alone does not lower the figure: it takes sprinklers too.';
+    ? [say`Sprinklers alone do not lower the figure: it takes a voice alarm too.`]
+    : [say`A voice alarm alone does not lower the figure: it takes sprinklers too.`];
 }

@@ -11,6 +11,7 @@ import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { subjectOf } from './walkways.js';
+import { say } from '../../words/say.js';
 
 export const walkwayHead: Check = {
   id: 'walkway-head',
@@ -57,10 +58,14 @@ interface Overhead {
 function judge(scene: Scene, walkway: Walkway): FindingDraft {
   const overhead = overheadOf(scene, walkway);
   if ('property' in overhead)
-    return cannotSay(subjectOf(walkway), `how high it is above ${walkway.name}`, overhead, walkway.origin);
+    return cannotSay(
+      subjectOf(walkway),
+      say`Cannot say how high it is above ${walkway.name}.`,
+      overhead,
+      walkway.origin,
+    );
   const { value: limit, ...held } = heldTo(scene, 'walkway-head', profileOf(scene).headroom);
   const high = overhead.height >= limit - TOLERANCE;
-  const fact = `${overhead.what} is ${scene.length(overhead.height)} above ${walkway.name}`;
   return {
     subject: subjectOf(walkway),
     verdict: exactVerdict(high, high),
@@ -68,15 +73,15 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     limit,
     margin: overhead.height - limit,
     message: high
-      ? `${fact}, not below ${scene.length(limit)}.`
-      : `${fact}: people hit their heads. It takes ${scene.length(limit)}; raise what hangs there, or lead the way round it.`,
+      ? say`${overhead.what} is ${scene.length(overhead.height)} above ${walkway.name}, not below ${scene.length(limit)}.`
+      : say`${overhead.what} is ${scene.length(overhead.height)} above ${walkway.name}: people hit their heads. It takes ${scene.length(limit)}; raise what hangs there, or lead the way round it.`,
     source: held.source,
     origin: walkway.headroom?.origin ?? walkway.origin,
     related: [
-      ...(overhead.origin ? [{ origin: overhead.origin, message: `${overhead.what}: its height` }] : []),
+      ...(overhead.origin ? [{ origin: overhead.origin, message: say`${overhead.what}: its height` }] : []),
       ...held.related,
     ],
-    assumptions: [...(walkway.headroom ? [] : [`nothing else hangs over ${walkway.name}`]), ...held.assumptions],
+    assumptions: [...(walkway.headroom ? [] : [say`nothing else hangs over ${walkway.name}`]), ...held.assumptions],
   };
 }
 
@@ -87,9 +92,9 @@ function overheadOf(scene: Scene, walkway: Walkway): Overhead | Missing {
   const under = balcony !== undefined && runsUnderBalcony(scene, walkway);
   if (under && !balcony.height && !headroom) return missing('height', 'balcony', 'height 9ft', balcony.origin);
   const known = [
-    ...(headroom ? [overhead('What hangs lowest', headroom)] : []),
-    ...(under && balcony.height ? [overhead('The balcony', balcony.height)] : []),
-    ...(room?.height ? [overhead('The ceiling', room.height)] : []),
+    ...(headroom ? [overhead(say`What hangs lowest`, headroom)] : []),
+    ...(under && balcony.height ? [overhead(say`The balcony`, balcony.height)] : []),
+    ...(room?.height ? [overhead(say`The ceiling`, room.height)] : []),
   ];
   if (known.length === 0) return missing('headroom', `walkway ${walkway.name}`, 'headroom 7\'6"', walkway.origin);
   return known.reduce((lowest, one) => (one.height < lowest.height ? one : lowest));

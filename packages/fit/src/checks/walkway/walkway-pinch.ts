@@ -12,6 +12,7 @@ import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { subjectOf } from './walkways.js';
+import { say } from '../../words/say.js';
 
 export const walkwayPinch: Check = {
   id: 'walkway-pinch',
@@ -64,7 +65,14 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   const { route } = profileOf(scene).pinch;
   const lack = lacks(walkway);
   if (lack)
-    return [cannotSay(subjectOf(walkway), `whether the pinches of ${walkway.name} are passable`, lack, lack.origin)];
+    return [
+      cannotSay(
+        subjectOf(walkway),
+        say`Cannot say whether the pinches of ${walkway.name} are passable.`,
+        lack,
+        lack.origin,
+      ),
+    ];
   const named = (walkway.pinches ?? []).map(pointOf);
   const narrow = (points: readonly Point[]) => points.filter(({ width }) => width < route.value - ROUNDING);
   const groups = [narrow(named), narrow(planned(scene, walkway))];
@@ -77,6 +85,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   const tightest = readings.reduce((least, one) => (one.margin < least.margin ? one : least));
   const passes = tightest.margin >= -ROUNDING;
   const points = groups.flat();
+  const narrowest = scene.length(Math.min(...points.map(({ width }) => width)));
   return [
     {
       subject: subjectOf(walkway),
@@ -85,8 +94,10 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
       limit: tightest.limit,
       margin: tightest.margin,
       message: passes
-        ? `${walkway.name} narrows to ${scene.length(Math.min(...points.map(({ width }) => width)))} at ${points.length === 1 ? 'one point' : `${points.length} points`}, each short and far enough from the next.`
-        : `${tightest.says} on ${walkway.name}; ${tightest.rule}. A wheelchair may not pass. ${tightest.advice}`,
+        ? points.length === 1
+          ? say`${walkway.name} narrows to ${narrowest} at one point, each short and far enough from the next.`
+          : say`${walkway.name} narrows to ${narrowest} at ${points.length} points, each short and far enough from the next.`
+        : [tightest.says(walkway.name), say`A wheelchair may not pass.`, tightest.advice].join(' '),
       source: tightest.isWidth ? held.source : route.source,
       origin: walkway.origin,
       related: held.related,
@@ -100,8 +111,8 @@ interface ReadingOfPinch {
   readonly limit: Millimetres;
   readonly margin: Millimetres;
   readonly isWidth: boolean;
-  readonly says: string;
-  readonly rule: string;
+  /** What is so on the walkway of that name, and the rule. */
+  readonly says: (walkway: string) => string;
   readonly advice: string;
 }
 
@@ -113,18 +124,18 @@ function ofPoint(scene: Scene, point: Point, held: HeldTo): ReadingOfPinch[] {
       limit: held.value,
       margin: point.width - held.value,
       isWidth: true,
-      says: `${scene.length(point.width)} is left at ${point.what}`,
-      rule: `a narrow point needs ${scene.length(held.value)}`,
-      advice: `Widen it by ${scene.length(held.value - point.width)}.`,
+      says: (way) =>
+        say`${scene.length(point.width)} is left at ${point.what} on ${way}; a narrow point needs ${scene.length(held.value)}.`,
+      advice: say`Widen it by ${scene.length(held.value - point.width)}.`,
     },
     {
       measured: point.length,
       limit: longest,
       margin: longest - point.length,
       isWidth: false,
-      says: `The narrow point at ${point.what} is ${scene.length(point.length)} long`,
-      rule: `it may be at most ${scene.length(longest)}`,
-      advice: 'Shorten it, or widen all of it.',
+      says: (way) =>
+        say`The narrow point at ${point.what} is ${scene.length(point.length)} long on ${way}; it may be at most ${scene.length(longest)}.`,
+      advice: say`Shorten it, or widen all of it.`,
     },
   ];
 }
@@ -142,9 +153,9 @@ function between(scene: Scene, points: readonly Point[]): ReadingOfPinch[] {
       limit: least,
       margin: apart - least,
       isWidth: false,
-      says: `Only ${scene.length(apart)} lies between ${before.what} and ${point.what}`,
-      rule: `two narrow points need ${scene.length(least)} between them`,
-      advice: 'Move one of them, or widen one.',
+      says: (way) =>
+        say`Only ${scene.length(apart)} lies between ${before.what} and ${point.what} on ${way}; two narrow points need ${scene.length(least)} between them.`,
+      advice: say`Move one of them, or widen one.`,
     };
   });
 }
@@ -163,11 +174,11 @@ function planned(scene: Scene, walkway: Walkway): Point[] {
 }
 
 function pointOf({ at, width, length }: Pinch, index: number): Point {
-  return { what: `pinch ${index + 1}`, ...(at && { at: at.value }), width: width!.value, length: length!.value };
+  return { what: say`pinch ${index + 1}`, ...(at && { at: at.value }), width: width!.value, length: length!.value };
 }
 
 function lacks({ name, pinches = [] }: Walkway): Missing | undefined {
-  const of = `a pinch of walkway ${name}`;
+  const of = say`a pinch of walkway ${name}`;
   for (const { width, length, at, origin } of pinches) {
     if (!width) return missing('width', of, 'width 32in', origin);
     if (!length) return missing('length', of, 'length 20in', origin);

@@ -12,6 +12,7 @@ import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { subjectOf } from './walkways.js';
+import { say } from '../../words/say.js';
 
 export const walkwayProjection: Check = {
   id: 'walkway-projection',
@@ -66,7 +67,8 @@ interface Sticking {
 
 function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   const lack = lacks(walkway);
-  if (lack) return [cannotSay(subjectOf(walkway), `what sticks out into ${walkway.name}`, lack, lack.origin)];
+  if (lack)
+    return [cannotSay(subjectOf(walkway), say`Cannot say what sticks out into ${walkway.name}.`, lack, lack.origin)];
   const { reach, above, below } = profileOf(scene).projection;
   const all = [...named(walkway), ...screensOut(scene, walkway)];
   if (all.length === 0) return [];
@@ -78,7 +80,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
       {
         ...common,
         verdict: 'pass',
-        message: `What sticks out into ${walkway.name} is so low that a cane finds it, or above heads.`,
+        message: say`What sticks out into ${walkway.name} is so low that a cane finds it, or above heads.`,
         origin: walkway.origin,
         assumptions: held.assumptions,
       },
@@ -86,7 +88,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
   }
   const farthest = counts.reduce((most, one) => (one.reach > most.reach ? one : most));
   const little = farthest.reach <= limit + TOLERANCE;
-  const fact = `${farthest.what} sticks out ${scene.length(farthest.reach)} into ${walkway.name}, ${scene.length(farthest.height)} above the floor`;
+  const [reaches, high] = [scene.length(farthest.reach), scene.length(farthest.height)];
   return [
     {
       ...common,
@@ -95,11 +97,11 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
       limit,
       margin: limit - farthest.reach,
       message: little
-        ? `${fact}: not more than ${scene.length(limit)}.`
-        : `${fact}, where people walk into it and a cane does not find it. Pull it back by ${scene.length(farthest.reach - limit)}, or put something on the floor below it.`,
+        ? say`${farthest.what} sticks out ${reaches} into ${walkway.name}, ${high} above the floor: not more than ${scene.length(limit)}.`
+        : say`${farthest.what} sticks out ${reaches} into ${walkway.name}, ${high} above the floor, where people walk into it and a cane does not find it. Pull it back by ${scene.length(farthest.reach - limit)}, or put something on the floor below it.`,
       origin: farthest.origin ?? walkway.origin,
       assumptions: [
-        ...(farthest.origin ? [] : ['a screen is counted from its face: its body and its arm reach farther']),
+        ...(farthest.origin ? [] : [say`a screen is counted from its face: its body and its arm reach farther`]),
         ...held.assumptions,
       ],
     },
@@ -108,7 +110,7 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft[] {
 
 function named({ projections = [] }: Walkway): Sticking[] {
   return projections.map(({ height, reach, origin }, index) => ({
-    what: projections.length === 1 ? 'The projection' : `Projection ${index + 1}`,
+    what: projections.length === 1 ? say`The projection` : say`Projection ${index + 1}`,
     height: height!.value,
     reach: reach!.value,
     origin,
@@ -136,7 +138,7 @@ function screensOut(scene: Scene, walkway: Walkway): Sticking[] {
 }
 
 function lacks({ name, projections = [] }: Walkway): Missing | undefined {
-  const of = `a projection of walkway ${name}`;
+  const of = say`a projection of walkway ${name}`;
   for (const { height, reach, origin } of projections) {
     if (!height) return missing('height', of, 'height 50in', origin);
     if (!reach) return missing('reach', of, 'reach 3in', origin);

@@ -11,6 +11,7 @@ import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { lacksSide, subjectOf } from './walkways.js';
+import { say } from '../../words/say.js';
 
 export const walkwayTurn: Check = {
   id: 'walkway-turn',
@@ -69,15 +70,15 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     return {
       ...common,
       verdict: 'pass',
-      message: `${walkway.name} turns round something ${scene.length(turn.width)} wide: the rule for turns is for less than ${scene.length(narrower.value)}.`,
+      message: say`${walkway.name} turns round something ${scene.length(turn.width)} wide: the rule for turns is for less than ${scene.length(narrower.value)}.`,
     };
   }
   const open = walkway.atTurn === undefined && turn.openEnd;
   const roomy = (end?.clear ?? 0) >= wideEnd.value - TOLERANCE;
   const parts = [
-    { name: 'before the turn', what: undefined, clear: turn.before, limit: lane.value },
-    { name: 'at the turn', what: end?.what, clear: end?.clear, limit: held.value },
-    { name: 'after the turn', what: after?.what, clear: after?.clear, limit: lane.value },
+    { name: say`before the turn`, what: undefined, clear: turn.before, limit: lane.value },
+    { name: say`at the turn`, what: end?.what, clear: end?.clear, limit: held.value },
+    { name: say`after the turn`, what: after?.what, clear: after?.clear, limit: lane.value },
   ].flatMap((part) =>
     part.clear === undefined ? [] : [{ ...part, clear: part.clear, margin: part.clear - part.limit }],
   );
@@ -90,7 +91,9 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     ? { ...tightest, clear: end!.clear, limit: wideEnd.value, margin: end!.clear - wideEnd.value }
     : tightest;
   const good = roomy || !narrow;
-  const by = decides.what === undefined ? '' : ` (${decides.what})`;
+  const where = decides.what === undefined ? decides.name : `${decides.name} (${decides.what})`;
+  const [wide, needed] = [scene.length(decides.clear), scene.length(decides.limit)];
+  const [by, instead] = [scene.length(-decides.margin), scene.length(wideEnd.value)];
   return {
     ...common,
     verdict: exactVerdict(good, good),
@@ -98,8 +101,10 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     limit: decides.limit,
     margin: decides.margin,
     message: good
-      ? `${walkway.name} has room to turn round the booth’s end: ${widths(scene, parts)}.`
-      : `${walkway.name} is ${scene.length(decides.clear)} wide ${decides.name}${by}; a wheelchair that turns back round ${turn.width === undefined ? 'it' : `something ${scene.length(turn.width)} wide`} needs ${scene.length(decides.limit)} there. Widen it by ${scene.length(-decides.margin)}, or make it ${scene.length(wideEnd.value)} at the turn.`,
+      ? say`${walkway.name} has room to turn round the booth’s end: ${widths(scene, parts)}.`
+      : turn.width === undefined
+        ? say`${walkway.name} is ${wide} wide ${where}; a wheelchair that turns back round it needs ${needed} there. Widen it by ${by}, or make it ${instead} at the turn.`
+        : say`${walkway.name} is ${wide} wide ${where}; a wheelchair that turns back round something ${scene.length(turn.width)} wide needs ${needed} there. Widen it by ${by}, or make it ${instead} at the turn.`,
     terms: widths(scene, parts),
   };
 }
@@ -110,11 +115,16 @@ function widths(scene: Scene, parts: readonly { name: string; clear: Millimetres
 
 function lesser(planned: Lane | undefined, said: Millimetres | undefined): Lane | undefined {
   if (said === undefined || (planned && planned.clear <= said)) return planned;
-  return { clear: said, what: 'what the file says narrows it' };
+  return { clear: said, what: say`what the file says narrows it` };
 }
 
 function unknown(walkway: Walkway, lack: Missing): FindingDraft {
-  return cannotSay(subjectOf(walkway), `whether there is room to turn on ${walkway.name}`, lack, walkway.origin);
+  return cannotSay(
+    subjectOf(walkway),
+    say`Cannot say whether there is room to turn on ${walkway.name}.`,
+    lack,
+    walkway.origin,
+  );
 }
 
 function lacksEnd(scene: Scene, walkway: Walkway): Missing {

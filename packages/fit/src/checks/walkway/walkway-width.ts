@@ -12,6 +12,7 @@ import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { lacksServes, lacksSide, subjectOf, termsOf } from './walkways.js';
 import { widen } from './widen.js';
+import { say } from '../../words/say.js';
 
 export const walkwayWidth: Check = {
   id: 'walkway-width',
@@ -84,8 +85,11 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
   const { value: limit, ...held } = heldTo(scene, 'walkway-width', published);
   const { clear, between, inTheWay } = measured;
   const wide = clear >= limit - TOLERANCE;
-  const kept = `${scene.length(clear)} clear${inTheWay === undefined ? '' : ` (${inTheWay} stands in the way)`}`;
-  const least = `${held.own ? 'the file’s own ' : ''}${scene.length(limit)}`;
+  const kept =
+    inTheWay === undefined
+      ? say`${scene.length(clear)} clear`
+      : say`${scene.length(clear)} clear (${inTheWay} stands in the way)`;
+  const least = held.own ? say`the file’s own ${scene.length(limit)}` : scene.length(limit);
   return {
     subject: subjectOf(walkway),
     verdict: exactVerdict(wide, wide),
@@ -93,13 +97,13 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
     limit,
     margin: clear - limit,
     message: wide
-      ? `${walkway.name} keeps ${kept}, not below ${least}.`
-      : `${walkway.name} keeps only ${kept} where ${least} is the least for ${servedBy(walkway)}. Move ${between[0]} ${scene.length(limit - clear)} away from ${between[1]}.`,
+      ? say`${walkway.name} keeps ${kept}, not below ${least}.`
+      : say`${walkway.name} keeps only ${kept} where ${least} is the least for ${servedBy(walkway)}. Move ${between[0]} ${scene.length(limit - clear)} away from ${between[1]}.`,
     terms: termsOf(scene, measured),
     source: held.source,
     origin: walkway.origin,
     related: [
-      ...walkway.between!.map(({ origin }) => ({ origin, message: 'one side of the walkway' })),
+      ...walkway.between!.map(({ origin }) => ({ origin, message: say`one side of the walkway` })),
       ...held.related,
     ],
     remedies: wide ? [] : widen(scene, walkway, measured, limit),
@@ -108,12 +112,15 @@ function judge(scene: Scene, walkway: Walkway): FindingDraft {
 }
 
 function unknown(walkway: Walkway, lack: Missing): FindingDraft {
-  return cannotSay(subjectOf(walkway), `how wide ${walkway.name} is, or must be`, lack, walkway.origin);
+  return cannotSay(subjectOf(walkway), say`Cannot say how wide ${walkway.name} is, or must be.`, lack, walkway.origin);
 }
 
 function servedBy(walkway: Walkway): string {
-  if (walkway.users.value === 'operators') return 'operators';
+  if (walkway.users.value === 'operators') return say`operators`;
   const people = walkway.serves?.value;
-  const seats = walkway.seats.value === 'both-sides' ? ' with seats on both sides' : '';
-  return people === undefined ? `the public${seats}` : `${people} people${seats}`;
+  if (walkway.seats.value === 'both-sides')
+    return people === undefined
+      ? say`the public with seats on both sides`
+      : say`${people} people with seats on both sides`;
+  return people === undefined ? say`the public` : say`${people} people`;
 }

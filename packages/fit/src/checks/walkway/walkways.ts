@@ -3,6 +3,7 @@ import type { Walkway } from '../../booth.js';
 import type { ClearWidth } from '../../layout/clear-width.js';
 import type { Scene } from '../../scene/scene.js';
 import { missing } from '../../stations/station.js';
+import { say } from '../../words/say.js';
 
 export function subjectOf({ name }: Walkway) {
   return { kind: 'walkway', name } as const;
@@ -10,10 +11,7 @@ export function subjectOf({ name }: Walkway) {
 
 /** The clear width as a sum: each part in the reader's unit. */
 export function termsOf(scene: Scene, { from, seat, projection, clear, between }: ClearWidth): string {
-  return (
-    `${scene.length(from)} from ${between[0]} to ${between[1]} − ${scene.length(seat)} occupied seat − ` +
-    `${scene.length(projection)} obstacles = ${scene.length(clear)}`
-  );
+  return say`${scene.length(from)} from ${between[0]} to ${between[1]} − ${scene.length(seat)} occupied seat − ${scene.length(projection)} obstacles = ${scene.length(clear)}`;
 }
 
 export function lacksServes(walkway: Walkway): Missing {
@@ -45,7 +43,7 @@ function lacksPiece({ booth, layout }: Scene, what: string): Missing {
   const piece = pieces.find(({ name }) => layout.pieces.every((placed) => placed.name !== name));
   const name = piece?.name ?? what;
   if (!piece || !layout.frames.has(name)) {
-    return missing('place', `the file, for ${name}`, `place ${name} at 14ft, 6ft`, piece?.origin);
+    return missing('place', say`the file, for ${name}`, `place ${name} at 14ft, 6ft`, piece?.origin);
   }
   const of = `${booth.racks.some((rack) => rack.name === name) ? 'rack' : 'desk'} ${name}`;
   return piece.width

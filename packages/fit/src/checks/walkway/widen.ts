@@ -6,6 +6,7 @@ import { layOut } from '../../layout/layout.js';
 import type { Scene } from '../../scene/scene.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { sizeUp } from '../sizes.js';
+import { say } from '../../words/say.js';
 
 /** What makes a walkway so wide: the whole booth moved off the wall, or the nearest row of seats farther from it. */
 export function widen(scene: Scene, walkway: Walkway, measured: ClearWidth, wanted: Millimetres): Remedy[] {
@@ -26,7 +27,7 @@ function moveSeats({ booth, length }: Scene, by: Millimetres): Tried | undefined
   if (!first?.origin) return undefined;
   const value = sizeUp(first.value + by, booth.show);
   return {
-    title: `Keep the nearest row of seats ${length(value)} from the booth`,
+    title: say`Keep the nearest row of seats ${length(value)} from the booth`,
     changes: [{ origin: first.origin, text: typeLength(value, booth.show) }],
     safe: false,
     booth: { ...booth, room: { ...room!, seating: { ...room!.seating!, first: { ...first, value } } } },
@@ -55,7 +56,7 @@ function moveBooth(
   );
   if (changes.length < placements.length) return undefined;
   return {
-    title: `Move the booth ${length(by)} away from ${between[isWall[0] ? 0 : 1]}`,
+    title: say`Move the booth ${length(by)} away from ${between[isWall[0] ? 0 : 1]}`,
     changes,
     safe: false,
     booth: { ...booth, placements },
