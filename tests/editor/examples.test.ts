@@ -24,7 +24,7 @@ test('the first plan of Larkfield Hall is read, and shows what does not fit', as
 
 test('the mended plan has nothing that fails', async () => {
   await editor.open('larkfield-hall.booth');
-  await expect.poll(() => editor.hover('Sound'), soon).toContain('everything fits');
+  await expect.poll(() => editor.hover('Sound'), soon).toContain('Everything fits');
   expect(await severities()).not.toContain('error');
   expect(await severities()).not.toContain('warning');
   await editor.screenshot('mended-plan');

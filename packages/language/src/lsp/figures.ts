@@ -8,18 +8,22 @@ import {
   formatAges,
   formatAngle,
   formatLength,
+  formatRange,
   formatShare,
   type MeasureUnit,
   POUND,
+  seatedOrStanding,
   type Verdict,
   formatPercent,
 } from '@boothwright/fit';
+import type { Position, Range } from 'vscode-languageserver-types';
+import { plainly, withoutLinks } from './markup.js';
 
 const marks: Record<Verdict, string> = { fail: '✗', marginal: '≈', unknown: '?', pass: '✓' };
 const order: readonly Verdict[] = ['fail', 'marginal', 'unknown', 'pass'];
 
 /** What an assessment says of one thing, for a hover: the figures behind it, then its findings, the worst first. */
-export function figuresOf(kind: string, name: string, assessment: Assessment): string[] {
+export function figuresOf(kind: string, name: string, assessment: Assessment): [figures: string, findings: string] {
   const { booth } = assessment;
   if (kind === 'operator') return [dimensionTable(name, assessment), findingList(about(name, assessment), booth)];
   if (kind === 'crowd') return [crowdLine(name, booth), findingList(about(name, assessment), booth)];
@@ -27,9 +31,70 @@ export function figuresOf(kind: string, name: string, assessment: Assessment): s
   const findings = assessment.findings.filter(
     (finding) => finding.subject.kind === subject && finding.subject.name === name,
   );
-  const own =
-    kind === 'workstation' ? servedLines(name, assessment) : kind === 'walkway' ? clearLine(name, assessment) : '';
+  const own = ownFigures[kind]?.(name, assessment) ?? '';
   return [own, findingList(findings, booth)];
+}
+
+const ownFigures: Readonly<Record<string, (name: string, assessment: Assessment) => string>> = {
+  workstation: servedTable,
+  walkway: clearLine,
+  monitor: distanceTable,
+  desk: (name, assessment) => placedTable([name], assessment),
+  rack: (name, assessment) => placedTable([name], assessment),
+  platform: (name, assessment) => placedTable([name], assessment),
+  column: (name, assessment) => placedTable([name], assessment),
+};
+
+/** Where pieces stand in the plan, as a table; empty if none of them is placed. */
+export function placedTable(names: readonly string[], { layout, booth: { show } }: Assessment): string {
+  const span = (values: readonly number[]) => formatRange({ min: Math.min(...values), max: Math.max(...values) }, show);
+  const rows = names.flatMap((name) =>
+    layout.pieces
+      .filter((piece) => piece.name === name)
+      .map(({ outline }) => `| ${name} | ${span(outline.map(({ x }) => x))} | ${span(outline.map(({ y }) => y))} |`),
+  );
+  if (rows.length === 0) return '';
+  return ['| In the plan | from the left wall | from the back wall |', '| :-- | --: | --: |', ...rows].join('\n');
+}
+
+/** How many findings of each verdict a booth has. */
+export function boothFigures({ booth, findings }: Assessment): string {
+  const open = findings.filter(({ accepted }) => accepted === undefined);
+  const rows = order.map((verdict) => {
+    return `| ${marks[verdict]} ${verdictWords[verdict]} | ${open.filter((finding) => finding.verdict === verdict).length} |`;
+  });
+  const accepted = findings.length - open.length;
+  const more = accepted > 0 ? [`| accepted with a reason | ${accepted} |`] : [];
+  return [`**${plainly(booth.name)}**`, '', '| Findings | |', '| :-- | --: |', ...rows, ...more].join('\n');
+}
+
+const verdictWords: Record<Verdict, string> = {
+  fail: 'failed',
+  marginal: 'marginal',
+  unknown: 'cannot be said',
+  pass: 'passed',
+};
+
+/** What a check found, of one thing or of all. */
+export function findingsOfCheck(id: string, subject: string | undefined, { findings, booth }: Assessment): string {
+  const own = findings.filter(({ check }) => check === id);
+  const meant = own.filter((finding) => subject === undefined || isOf(finding, subject));
+  return meant.length > 0 ? `Here:\n\n${findingList(meant, booth)}` : '';
+}
+
+function isOf({ subject, operator }: Finding, name: string): boolean {
+  return subject.name === name || operator === name;
+}
+
+/** What was found of the text in a range. */
+export function findingsAt(uri: string, { start, end }: Range, { findings, booth }: Assessment): string {
+  const isInside = ({ origin }: Finding) =>
+    origin?.uri === uri && !isBefore(origin.start, start) && !isBefore(end, origin.end);
+  return findingList(findings.filter(isInside), booth);
+}
+
+function isBefore(a: Position, b: Position): boolean {
+  return a.line < b.line || (a.line === b.line && a.character < b.character);
 }
 
 function about(who: string, { findings }: Assessment): Finding[] {
@@ -65,14 +130,27 @@ function crowdLine(name: string, { crowds, show }: Booth): string {
   return `${formatPercent(women.value)} women${mark(women)}, ${formatPercent(cover.value)} of them to be served${mark(cover)}${between}${aged}.`;
 }
 
-function servedLines(name: string, { workstations }: Assessment): string {
-  const station = workstations.find((each) => each.name === name);
-  return (station?.served ?? [])
-    .map(({ who, posture, share, verdict, cover }) => {
-      const wanted = cover === undefined ? '' : `, ${formatPercent(cover)} wanted`;
-      return `- ${marks[verdict]} ${who}, ${posture === 'sit' ? 'sitting' : 'standing'}: everything fits ${formatPercent(share)}${wanted}`;
-    })
-    .join('\n');
+function servedTable(name: string, { workstations }: Assessment): string {
+  const served = workstations.find((each) => each.name === name)?.served ?? [];
+  if (served.length === 0) return '';
+  const rows = served.map(({ who, posture, share, verdict, cover }) => {
+    const wanted = cover === undefined ? '' : `, ${formatPercent(cover)} wanted`;
+    return `| ${marks[verdict]} ${who} | ${seatedOrStanding(posture)} | ${formatPercent(share)}${wanted} |`;
+  });
+  return ['| Everything fits | | |', '| :-- | :-- | --: |', ...rows].join('\n');
+}
+
+/** How far a monitor is from the eyes, at each workstation where it stands. */
+function distanceTable(name: string, { screens = [], booth: { show } }: Assessment): string {
+  const rows = screens
+    .filter(({ monitor }) => monitor === name)
+    .flatMap(({ workstation, distances }) =>
+      distances.map(
+        ({ who, posture, distance }) =>
+          `| ${workstation}: ${who} ${seatedOrStanding(posture)} | ${formatLength(distance, show)} |`,
+      ),
+    );
+  return rows.length > 0 ? ['| From the eye to its middle | |', '| :-- | --: |', ...rows].join('\n') : '';
 }
 
 function clearLine(name: string, { walkways, booth }: Assessment): string {
@@ -84,7 +162,7 @@ function clearLine(name: string, { walkways, booth }: Assessment): string {
 function findingList(findings: readonly Finding[], { show }: Booth): string {
   return [...findings]
     .sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))
-    .map((finding) => `- ${marks[finding.verdict]} ${finding.message}${figures(finding, show)}`)
+    .map((finding) => `- ${marks[finding.verdict]} ${withoutLinks(finding.message)}${figures(finding, show)}`)
     .join('\n');
 }
 
@@ -96,8 +174,8 @@ function figures(
     measured !== undefined && unit && `measured ${measure(measured, unit, show)}`,
     limit !== undefined && unit && `limit ${measure(limit, unit, show)}`,
     margin !== undefined && unit && `margin ${measure(margin, unit, show)}`,
-    strength === 'strong' || strength === 'medium' ? source : `${source} (${strength})`,
-    accepted !== undefined && `accepted: ${accepted}`,
+    withoutLinks(strength === 'strong' || strength === 'medium' ? source : `${source} (${strength})`),
+    accepted !== undefined && `accepted: ${plainly(accepted)}`,
   ];
   return ` *${[`\`${check}\``, ...parts.filter(Boolean)].join(', ')}.*`;
 }
@@ -115,7 +193,7 @@ function measure(value: number, unit: MeasureUnit, show: DisplayUnit): string {
     case 'count':
       return String(Math.round(value));
     case 'ratio':
-      return value.toFixed(2);
+      return formatPercent(value).replace('-', '−');
   }
 }
 

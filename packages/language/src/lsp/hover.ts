@@ -1,15 +1,30 @@
-import { type AstNode, CstUtils, type LangiumDocument, type LeafCstNode } from 'langium';
+import { type AstNode, AstUtils, CstUtils, type LangiumDocument, type LeafCstNode } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
-import { checks } from '@boothwright/fit';
+import type { Assessment } from '@boothwright/fit';
 import type { HoverParams } from 'vscode-languageserver';
 import type { Hover } from 'vscode-languageserver-types';
-import { type Block, isAccept, isBlock, isLimit, isPlacement, isScreen } from '../generated/ast.js';
+import {
+  type Accept,
+  type Block,
+  isAccept,
+  isBlock,
+  isLimit,
+  isPlacement,
+  isQuantity,
+  type Limit,
+  type Placement,
+} from '../generated/ast.js';
+import { showOf } from '../reading/reader.js';
 import type { BoothServices } from '../services.js';
-import { entryOfProperty, isPropertyNode, kindOf } from '../syntax/tree.js';
-import { needOf } from '../values/interpret.js';
-import { kinds, type PropertyEntry } from '../vocabulary/entries.js';
+import { entryOfProperty, type Holder, isHolder, isPropertyNode, kindOf, type PropertyNode } from '../syntax/tree.js';
+import { kinds } from '../vocabulary/entries.js';
 import { entryOf } from '../vocabulary/vocabulary.js';
-import { figuresOf } from './figures.js';
+import { describeCheck, describeKind, describeProperty, describeRow } from './descriptions.js';
+import { boothFigures, figuresOf, findingsAt, findingsOfCheck, placedTable } from './figures.js';
+import { inAllUnits, saidTable, valueOf } from './said.js';
+
+/** A paragraph, a table or a list; nothing if there is nothing to say. */
+type Part = string | undefined;
 
 /** What a word means, and what was computed of the thing it names. */
 export class BoothHoverProvider implements HoverProvider {
@@ -18,48 +33,84 @@ export class BoothHoverProvider implements HoverProvider {
   getHoverContent(document: LangiumDocument, { position }: Pick<HoverParams, 'position'>): Hover | undefined {
     const root = document.parseResult.value.$cstNode;
     const offset = document.textDocument.offsetAt(position);
-    const leaf = root && CstUtils.findDeclarationNodeAtOffset(root, offset, /[\p{L}\p{N}_-]/u);
-    const value = leaf && this.contentOf(leaf, document);
-    return value ? { contents: { kind: 'markdown', value }, range: leaf.range } : undefined;
+    const leaf = root && CstUtils.findDeclarationNodeAtOffset(root, offset, /[\p{L}\p{N}_"'’″-]/u);
+    const parts = leaf && this.contentOf(leaf, document).filter(Boolean);
+    return parts?.length
+      ? { contents: { kind: 'markdown', value: parts.join('\n\n') }, range: leaf!.range }
+      : undefined;
   }
 
-  private contentOf(leaf: LeafCstNode, document: LangiumDocument): string | undefined {
+  private contentOf(leaf: LeafCstNode, document: LangiumDocument): Part[] {
     const node = leaf.astNode;
-    if (isPropertyNode(node) && isFirst(leaf, node)) {
-      const entry = entryOfProperty(node);
-      return entry && describeProperty(entry);
-    }
-    if ((isBlock(node) || isScreen(node) || isPlacement(node)) && isFirst(leaf, node))
-      return describeKind(kindOf(node));
-    if ((isAccept(node) || isLimit(node)) && leaf.text === node.check) return describeCheck(node.check);
+    const property = AstUtils.getContainerOfType(node, isPropertyNode);
+    if (isPropertyNode(node) && isFirst(leaf, node)) return this.ofProperty(node, document);
+    if (isPlacement(node) && /^(in|a|row)$/.test(leaf.text)) return [describeRow, this.placedBy(node, document)];
+    if (isHolder(node) && isFirst(leaf, node)) return this.ofKind(node, document);
+    if ((isAccept(node) || isLimit(node)) && leaf.text === node.check) return this.ofCheck(node, document);
+    if (isBlock(node) && leaf.text === node.title) return this.ofBooth(node, document);
+    if (property && isQuantity(node) && /\d/.test(leaf.text)) return this.ofValue(leaf, property, document);
     const [target] = this.services.references.References.findDeclarations(leaf);
-    return isBlock(target) && target.name === leaf.text ? this.describeBlock(target, document) : undefined;
+    return isBlock(target) && target.name === leaf.text ? this.ofName(target, document) : [];
   }
 
-  private describeBlock(block: Block, document: LangiumDocument): string {
+  private ofProperty(node: PropertyNode, document: LangiumDocument): Part[] {
+    const entry = entryOfProperty(node);
+    if (!entry) return [];
+    const value = node.$cstNode!.text === node.key ? '' : `Here: ${valueOf(node, entry, showOf(document))}.`;
+    return [describeProperty(entry), value, this.findingsIn(node, document)];
+  }
+
+  private ofValue(leaf: LeafCstNode, property: PropertyNode, document: LangiumDocument): Part[] {
+    return [inAllUnits(leaf.text), this.findingsIn(property, document)];
+  }
+
+  private ofKind(holder: Holder, document: LangiumDocument): Part[] {
+    const isNamed = isBlock(holder) && holder.name !== undefined;
+    const own = isPlacement(holder)
+      ? this.placedBy(holder, document)
+      : isNamed
+        ? undefined
+        : saidTable(holder, showOf(document));
+    return [describeKind(kindOf(holder)), own];
+  }
+
+  private ofCheck(node: Accept | Limit, document: LangiumDocument): Part[] {
+    const assessment = this.assessmentOf(document);
+    const subject = isAccept(node) ? node.subject?.$refText : undefined;
+    const about = describeCheck(node.check!);
+    return about && assessment ? [about, findingsOfCheck(node.check!, subject, assessment)] : [about];
+  }
+
+  private ofBooth(booth: Block, document: LangiumDocument): Part[] {
+    const assessment = this.assessmentOf(document);
+    return [assessment && boothFigures(assessment), saidTable(booth, showOf(document))];
+  }
+
+  private ofName(block: Block, document: LangiumDocument): Part[] {
     const name = block.name!;
-    const head = `**${name}**, ${kinds[block.kind]}`;
-    const assessment = this.services.Assessments.safelyOf(document)?.assessment;
-    const figures = assessment ? figuresOf(block.kind, name, assessment).filter(Boolean) : [];
-    return [head, ...(figures.length > 0 ? figures : [entryOf(block.kind).says])].join('\n\n');
+    const assessment = this.assessmentOf(document);
+    const [figures, findings] = assessment ? figuresOf(block.kind, name, assessment) : ['', ''];
+    const isPerson = block.kind === 'operator' || block.kind === 'crowd';
+    const said = isPerson && figures ? '' : saidTable(block, showOf(document));
+    const says = figures || findings ? '' : entryOf(block.kind).says;
+    return [`**${name}**, ${kinds[block.kind]}`, says, figures, said, findings];
   }
-}
 
-function describeProperty(entry: PropertyEntry): string {
-  const example = entry.example ? `\`${entry.key} ${entry.example}\`` : `\`${entry.key}\``;
-  const need = entry.shape.is === 'flag' ? 'Written or left out' : `Takes ${needOf(entry)}`;
-  const usual = entry.default === undefined ? '' : ` Default: \`${entry.default}\`.`;
-  return `**${entry.key}**: ${entry.says}\n\n${need}, as in ${example}.${usual}`;
-}
+  private placedBy(placement: Placement, document: LangiumDocument): string | undefined {
+    const assessment = this.assessmentOf(document);
+    const names = placement.pieces.map(({ $refText }) => $refText);
+    return assessment && placedTable(names, assessment);
+  }
 
-function describeKind(kind: ReturnType<typeof kindOf>): string {
-  const { word, says, example } = entryOf(kind);
-  return `**${word}**: ${says}\n\n\`\`\`booth\n${example}\n\`\`\``;
-}
+  private findingsIn(node: AstNode, document: LangiumDocument): string | undefined {
+    const assessment = this.assessmentOf(document);
+    const range = node.$cstNode?.range;
+    return assessment && range && findingsAt(document.uri.toString(), range, assessment);
+  }
 
-function describeCheck(id: string): string | undefined {
-  const check = checks.find((each) => each.id === id);
-  return check && `**${check.title}** (\`${id}\`): ${check.question}\n\n${check.computes}\n\n${check.limits}`;
+  private assessmentOf(document: LangiumDocument): Assessment | undefined {
+    return this.services.Assessments.safelyOf(document)?.assessment;
+  }
 }
 
 function isFirst(leaf: LeafCstNode, node: AstNode): boolean {
