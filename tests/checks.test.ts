@@ -1,97 +1,76 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { checks, type Check, type Source } from '@boothwright/fit';
+import { checks, type Check } from '@boothwright/fit';
 import { describe, expect, it } from 'vitest';
+import { type OutsideValues, outsideValuesIn } from './outside-values.js';
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const fit = path.join(here, '../packages/fit/src');
 const table = path.join(here, 'checks.md');
 
-interface TestFile {
-  /** From `packages/fit/src`. */
-  readonly name: string;
-  readonly text: string;
+/** From `packages/fit/src`. */
+const testOf = ({ id, group }: Check) => `checks/${group}/${id}.test.ts`;
+
+function outsideValuesOf(check: Check): OutsideValues[] {
+  const file = path.join(fit, testOf(check));
+  return existsSync(file) ? outsideValuesIn(testOf(check), readFileSync(file, 'utf8')) : [];
 }
 
-/** The test beside a check, then every other that names it; an id of one word may be any word. */
-function testsOf({ id, group }: Check, files: readonly TestFile[]): readonly TestFile[] {
-  const beside = `checks/${group}/${id}.test.ts`;
-  const own = files.filter(({ name }) => name === beside);
-  const others = id.includes('-') ? files.filter(({ name, text }) => name !== beside && text.includes(`'${id}'`)) : [];
-  return [...own, ...others];
-}
-
-const commonWords = new Set(
-  'Part Table Rev Standards University City Document Government Computer Workstations House American Society State Fund Online Information Document Approved Conti'.split(
-    ' ',
-  ),
-);
-
-/** The words by which a source is known: 'Panero' and 'Zelnik', 'NUREG-0700', 'IBC', '403.5.1'. None for bounds of our own. */
-function wordsOf({ name, read }: Source): readonly string[] {
-  if (read === 'own bound') return [];
-  const words = name.match(/[A-Z][A-Za-z]*(?:[/-][A-Z0-9][A-Za-z0-9]*)*|\d{3,}\.\d+(?:\.\d+)*|trade/g) ?? [];
-  return words.filter((word) => word.length >= 3 && !commonWords.has(word));
-}
-
-/** Which sources a test names, beside the values that it takes from them. */
-function namedIn(sources: readonly Source[], { text }: TestFile): readonly string[] {
-  return sources.filter((source) => wordsOf(source).some((word) => text.includes(word))).map(({ name }) => name);
-}
-
-/** 'T3', 'W34': examples that published sources print or that follow from a printed rule, with their outcomes. */
-function workedExamplesIn({ text }: TestFile): readonly string[] {
-  const labels = [...new Set(text.match(/\b[TW]\d{1,2}\b/g) ?? [])];
-  return labels.sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
-}
-
-async function testFiles(): Promise<readonly TestFile[]> {
-  const names = (await readdir(fit, { recursive: true })).filter((name) => /\.test\.tsx?$/.test(name)).sort();
-  return Promise.all(
-    names.map(async (name) => ({
-      name: name.split(path.sep).join('/'),
-      text: await readFile(path.join(fit, name), 'utf8'),
-    })),
-  );
-}
-
-function written(files: readonly TestFile[]): string {
-  const cell = (lines: readonly string[]) => lines.join('<br>').replaceAll('|', '\\|') || '–';
+function written(): string {
+  const cell = (lines: readonly string[]) => lines.join('<br>').replaceAll('|', '\\|');
   const rows = checks.map((check) => {
-    const tests = testsOf(check, files);
-    const named = new Set(tests.flatMap((file) => namedIn(check.sources, file)));
+    const held = outsideValuesOf(check).map(({ source, values }) => `**${source}**: ${values.join('; ')}`);
+    const none = check.unpublished === undefined ? [] : [`no published figure: ${check.unpublished}`];
     return [
       check.id,
       cell(check.sources.map(({ name, read }) => `${name} (${read})`)),
-      cell(tests.map(({ name }) => `\`${name}\``)),
-      cell([...named]),
-      tests.slice(0, 1).flatMap(workedExamplesIn).join(', ') || '–',
+      cell([...none, ...held]),
+      `\`${testOf(check)}\``,
     ];
   });
   const text = [
-    '# Checks, sources, and the tests that hold outside values',
-    'Made by `checks.test.ts` from the catalogue and the test files below `packages/fit/src`; `vitest run tests/checks.test.ts -u` writes it anew. ' +
-      'The last two columns say where a test takes values from outside: the sources that it names beside them, and the worked examples, which ' +
-      '`testing/worked-examples*.test.ts` lists. A check with neither rests on its printed limit, its own bounds, or cases computed by hand.',
+    '# Checks, sources, and the outside values that tests hold',
+    'Made by `checks.test.ts` from the catalogue and the tests below `packages/fit/src`; `vitest run tests/checks.test.ts -u` writes it anew. ' +
+      'An outside value is one that nobody here made up. Each is the title of a test, or of a row of its table, so it is held. T1 to T27 and W1 ' +
+      'to W38 are worked examples, which `testing/worked-examples*.test.ts` lists.',
     [
       '<!-- prettier-ignore -->',
-      '| Check | Sources, and how they were read | Tests | Sources named there | Worked examples there |',
-      '| --- | --- | --- | --- | --- |',
+      '| Check | Sources, and how they were read | Outside values, and where they are published | Test |',
+      '| --- | --- | --- | --- |',
       ...rows.map((row) => `| ${row.join(' | ')} |`),
     ].join('\n'),
   ].join('\n\n');
   return `${text}\n`;
 }
 
-describe('the table of checks', async () => {
-  const files = await testFiles();
-
+describe('the table of checks', () => {
   it('says what the catalogue and the tests say', async () => {
-    await expect(written(files)).toMatchFileSnapshot(table);
+    await expect(written()).toMatchFileSnapshot(table);
   });
 
   it.each(checks.map((check) => [check.id, check] as const))('%s has a test beside it', (_, check) => {
-    expect(testsOf(check, files)[0]?.name).toBe(`checks/${check.group}/${check.id}.test.ts`);
+    expect(existsSync(path.join(fit, testOf(check)))).toBe(true);
+  });
+
+  it.each(checks.map((check) => [check.id, check] as const))(
+    '%s is held to two published values, or says why there is none',
+    (_, check) => {
+      const count = outsideValuesOf(check).flatMap(({ values }) => values).length;
+      if (check.unpublished === undefined) expect(count).toBeGreaterThanOrEqual(2);
+      else expect(count).toBe(0);
+    },
+  );
+
+  it('lists no value that is not held', () => {
+    const values = (text: string) => outsideValuesIn('a.test.ts', text);
+    const said = "outside('A', '1 in', '2 in')";
+    const listed = [{ source: 'A', values: ['1 in', '2 in'] }];
+    expect(values(`it(${said}, () => {})`)).toEqual(listed);
+    expect(values(`it.each([[${said}, 1], ['no', 2]] as const)('%s', f)`)).toEqual(listed);
+    expect(values(`const a = 'A'; it(outside(a, '1 in', '2 in'), f)`)).toEqual(listed);
+    for (const text of [`const a = ${said};`, `const rows = [[${said}, 1]];`, `f(${said})`])
+      expect(() => values(text), text).toThrow('a.test.ts:1: outside(…) stands where no test');
+    expect(() => values('it(outside(f(), "1 in"), f)')).toThrow('plain texts');
   });
 });

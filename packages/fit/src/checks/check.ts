@@ -47,6 +47,8 @@ export interface Check {
   readonly limits: string;
   readonly sources: readonly Source[];
   readonly strength: Strength;
+  /** Why no published figure can be held against it; absent where there is one, and then its test holds two values of it. */
+  readonly unpublished?: string;
   /** A file may hold it to one number of its own: `limit CHECK VALUE because "…"`. */
   readonly takesLimit?: boolean;
   /** Where law or safety is touched. */

@@ -1,5 +1,6 @@
 import { checks, type Check } from '@boothwright/fit';
 import { readingMeanings, strengthMeanings } from '../strength.js';
+import { capital } from '../words.js';
 
 /**
  * All that is known of a code that a diagnostic bears: of a check, or of a fault of the text. The terminal, the editor's page and the rule
@@ -36,7 +37,7 @@ export interface FaultHelp {
 }
 
 export function pageOfCheck(check: Check): Page {
-  const { id, group, title, question, computes, limits, sources, strength, caution, example } = check;
+  const { id, group, title, question, computes, limits, sources, unpublished, strength, caution, example } = check;
   return {
     code: id,
     title,
@@ -49,12 +50,17 @@ export function pageOfCheck(check: Check): Page {
         heading: 'Sources',
         entries: sources.map(({ name, says, read }) => ({ name: `${name} (${readingMeanings[read]})`, says })),
       },
+      ...(unpublished === undefined ? [] : [{ heading: 'No published figure', text: sentence(unpublished) }]),
       { heading: 'Strength', text: strengthMeanings[strength] },
       ...(caution === undefined ? [] : [{ heading: 'Caution', text: caution }]),
       { heading: 'It fires on', example: example.fires },
       { heading: 'It does not fire on', example: example.passes },
     ],
   };
+}
+
+function sentence(text: string): string {
+  return `${capital(text)}.`;
 }
 
 /** The page of the check with that id, if there is one. */

@@ -14,6 +14,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aPlatform, aRack, aWalkway, under } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 import { kneeDepthAt } from './accessible-station.js';
 
@@ -45,15 +46,15 @@ const tray = (drop: number, fromEdge: number): Partial<Desk> => {
 
 describe('accessible-station: advice, marginal at worst', () => {
   it.each<[string, Partial<Desk>, string]>([
-    ['28 in high, with a top of 1 in: 27 in over the knees', high(28), 'pass'],
-    ['34 in high', high(34), 'pass'],
+    [outside('2010 ADA Standards 902.3 and 306.3', 'a surface 28 in high, 27 in over the knees'), high(28), 'pass'],
+    [outside('2010 ADA Standards 902.3', 'a surface 34 in high'), high(34), 'pass'],
     ['34 1/4 in high', high(34.25), 'marginal'],
     ['27 in high', high(27), 'marginal'],
     ['adjustable from 25 to 28 in', { height: range(25 * INCH, 28 * INCH) }, 'pass'],
     ['adjustable from 33 to 42 in', { height: range(33 * INCH, 42 * INCH) }, 'pass'],
     ['28 in high with a top of 2 in', { ...high(28), top: given(2 * INCH) }, 'marginal'],
     ['closed at the front', { closed: true }, 'marginal'],
-    ['30 in wide', { width: given(30 * INCH) }, 'pass'],
+    [outside('2010 ADA Standards 306.3', 'knee space 30 in wide'), { width: given(30 * INCH) }, 'pass'],
     ['29 in wide', { width: given(29 * INCH) }, 'marginal'],
     ['16 in deep', { depth: given(16 * INCH) }, 'marginal'],
     ['a tray that leaves 27 in', tray(2, 0), 'pass'],
@@ -74,24 +75,39 @@ describe('accessible-station: advice, marginal at worst', () => {
     return { origin: nowhere, width: inch(width), thickness: inch(thickness), inset: inch(0) };
   }
 
-  it('W35: knees reach 11, 10, 9 and 8 in deep at 9, 15, 21 and 27 in', () => {
-    for (const [height, depth] of [
-      [9, 11],
-      [15, 10],
-      [21, 9],
-      [27, 8],
-    ] as const)
-      expect(kneeDepthAt(height * INCH)).toBeCloseTo(depth * INCH, 9);
-    expect(kneeDepthAt(8 * INCH)).toBeCloseTo(17 * INCH, 9);
-  });
+  it(
+    outside(
+      '2010 ADA Standards 306.3',
+      'W35: knees reach 11 in deep at 9 in',
+      '10 in at 15 in',
+      '9 in at 21 in',
+      '8 in at 27 in',
+    ),
+    () => {
+      for (const [height, depth] of [
+        [9, 11],
+        [15, 10],
+        [21, 9],
+        [27, 8],
+      ] as const)
+        expect(kneeDepthAt(height * INCH)).toBeCloseTo(depth * INCH, 9);
+      expect(kneeDepthAt(8 * INCH)).toBeCloseTo(17 * INCH, 9);
+    },
+  );
 
-  it('W34: a wheelchair takes 48 − 17 = 31 in (787 mm) behind the edge', () => {
-    const walkways = [aWalkway('Front', ['booth', 'stage-wall'])];
-    const at = (y: number) => ({ placements: [aPlacement(['Left'], 3000, y)], walkways });
-    expect(judge({}, at(787)).verdict).toBe('pass');
-    expect(judge({}, at(780))).toMatchObject({ verdict: 'marginal', measured: 780 });
-    expect(judge({}, at(780)).limit).toBeCloseTo(31 * INCH, 6);
-  });
+  it(
+    outside(
+      'J. Kent FAIA, on 2010 ADA Standards 305.3 and 306',
+      'W34: a wheelchair takes 48 − 17 = 31 in behind the edge',
+    ),
+    () => {
+      const walkways = [aWalkway('Front', ['booth', 'stage-wall'])];
+      const at = (y: number) => ({ placements: [aPlacement(['Left'], 3000, y)], walkways });
+      expect(judge({}, at(787)).verdict).toBe('pass');
+      expect(judge({}, at(780))).toMatchObject({ verdict: 'marginal', measured: 780 });
+      expect(judge({}, at(780)).limit).toBeCloseTo(31 * INCH, 6);
+    },
+  );
 
   it('the way to it is the widest walkway along the booth, or the floor behind the desk', () => {
     const at = (y: number, ...walkways: ReturnType<typeof aWalkway>[]) =>

@@ -3,6 +3,8 @@ import type { Booth, FloorArea } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aPlatform, aRack, aWheelchairSpace } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
+import { INCH } from '../../units.js';
 
 /** A desk of 1500 × 700 with its near left corner at (3000, 3000), and one wheelchair space. */
 function booth(space: FloorArea, parts: Partial<Booth> = {}): Booth {
@@ -33,7 +35,7 @@ describe('wheelchair-space: none may be taken', () => {
     expect(finding.measured).toBe(measured);
   });
 
-  it('people who sit at the desk take 19 in behind it', () => {
+  it(outside('IBC/IFC 2018 1029.13.1', 'a seat at a table takes 19 in behind its edge'), () => {
     const seated = { workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])] };
     expect(judge(3300, 1500)).toMatchObject({ verdict: 'pass' });
     const finding = judge(3300, 1500, seated);
@@ -68,6 +70,15 @@ describe('wheelchair-space: none may be taken', () => {
     expect(finding.message).toContain('No side of the wheelchair space RowA');
     const open = [aPlacement(['Left'], 1400, 0), aPlacement(['Loose'], 200, 2200)];
     expect(judge(0, 0, { racks, placements: open }).verdict).toBe('pass');
+  });
+
+  it.each([
+    [outside('2010 ADA Standards 403.5.1 and 802.1.4', 'a way of 36 in adjoins the space'), 36 * INCH, 'pass'],
+    ['a way of 35 in', 35 * INCH, 'fail'],
+  ])('%s', (_, way, verdict) => {
+    const racks = [aRack('Loose', 12)];
+    const placements = [aPlacement(['Left'], 1400, 0), aPlacement(['Loose'], 200, 1200 + way)];
+    expect(judge(0, 0, { racks, placements }).verdict).toBe(verdict);
   });
 
   it('a space that only walls and columns close in is not the booth’s doing', () => {

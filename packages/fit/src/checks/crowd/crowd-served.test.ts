@@ -1,24 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../bodies/normal.js';
-import { reference } from '../../bodies/reference.js';
 import { aBooth, aCrowd, aDesk, aSeat, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 function standing(height: number | readonly [number, number], women: number, cover = 0.9) {
   const workstations = [aStation('Sound', 'Left', undefined, ['Volunteers'])];
   return aBooth({ crowds: [aCrowd('Volunteers', women, cover)], desks: [aDesk('Left', height)], workstations });
 }
 
+/** Standing elbow height: acromial height less acromion-radiale length. */
+const survey = 'ANSUR II: Gordon et al. 2014, NATICK/TR-15/007';
+
 describe('crowd-served', () => {
   // ANSUR II standing elbow height (acromial height − acromion-radiale length), from the published summary: the only body
   // dimension at a standing desk, so the share is a difference of two normal probabilities.
   it.each([
-    ['women', 1, 'female', 970],
-    ['women', 1, 'female', 1000],
-    ['men', 0, 'male', 1060],
-    ['men', 0, 'male', 1100],
-  ] as const)('%s standing at a fixed desk', (_, women, sex, height) => {
-    const { mean, sd } = reference[sex].dimensions.standingElbowHeight;
+    [outside(survey, 'women’s elbows at 1023.9 mm, spread 45.29'), 1, 970, 1023.9, 45.29],
+    ['a higher desk for women', 1, 1000, 1023.9, 45.29],
+    [outside(survey, 'men’s elbows at 1105.49 mm, spread 50.1'), 0, 1060, 1105.49, 50.1],
+    ['a higher desk for men', 0, 1100, 1105.49, 50.1],
+  ] as const)('%s', (_, women, height, mean, sd) => {
     // Whole millimetres: an elbow of 1000 stands for 999.5 to 1000.5.
     const share = (low: number, high: number) =>
       normalCdf((height - 25 - low + 1.5 - mean) / sd) - normalCdf((height - 25 - high - 1.5 - mean) / sd);

@@ -3,6 +3,7 @@ import type { Booth, Desk, Rack } from '../../booth.js';
 import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aRack, under } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 const inch = (value: number) => given(value * INCH);
@@ -27,14 +28,14 @@ const fit = (...args: Parameters<typeof booth>) => findingOf(booth(...args), 'ra
 
 describe('rack-fits: under a desk', () => {
   it.each([
-    ['W28: 1 unit is 44.45 mm', 1, 44.45],
-    ['W28: 4 units are 177.8 mm', 4, 177.8],
-    ['W28: 10 units are 444.5 mm', 10, 444.5],
-    ['W29: 12 units are 21 in', 12, 21 * INCH],
-    ['W29: 16 units are 28 in', 16, 28 * INCH],
-    ['W29: 20 units are 35 in', 20, 35 * INCH],
-    ['W29: 24 units are 42 in', 24, 42 * INCH],
-    ['W29: 42 units are 73 1/2 in', 42, 73.5 * INCH],
+    [outside('EIA-310, in secondary sources', 'W28: 1 unit is 44.45 mm'), 1, 44.45],
+    [outside('EIA-310, in secondary sources', 'W28: 4 units are 177.8 mm'), 4, 177.8],
+    [outside('EIA-310, in secondary sources', 'W28: 10 units are 444.5 mm'), 10, 444.5],
+    [outside('EIA-310, in secondary sources', 'W29: 12 units are 21 in'), 12, 21 * INCH],
+    [outside('EIA-310, in secondary sources', 'W29: 16 units are 28 in'), 16, 28 * INCH],
+    [outside('EIA-310, in secondary sources', 'W29: 20 units are 35 in'), 20, 35 * INCH],
+    [outside('EIA-310, in secondary sources', 'W29: 24 units are 42 in'), 24, 42 * INCH],
+    [outside('EIA-310, in secondary sources', 'W29: 42 units are 73 1/2 in'), 42, 73.5 * INCH],
   ])('%s', (_, units, height) => {
     const desk = { depth: given(5000), width: given(5000) };
     // A desk that leaves exactly so much, and one that leaves 2 mm less.
@@ -98,11 +99,11 @@ describe('rack-fits: getting at it', () => {
   }
 
   it.each([
-    ['36 in before it', 36 * INCH, 'pass', 36],
+    [outside('makers’ manuals of two racks', '36 in before it'), 36 * INCH, 'pass', 36],
     ['35 in before it', 35 * INCH, 'marginal', 36],
-    ['30 in before it', 30 * INCH, 'marginal', 36],
+    [outside('makers’ manual of a distribution rack', '30 in before it, the least'), 30 * INCH, 'marginal', 36],
     ['29 in before it', 29 * INCH, 'fail', 30],
-    ['24 in behind it', 2500 - 24 * INCH, 'pass', 24],
+    [outside('makers’ manual of a server rack', '24 in behind it'), 2500 - 24 * INCH, 'pass', 24],
     ['23 in behind it', 2500 - 23 * INCH, 'marginal', 24],
     ['nothing behind it: it can be pulled out', 2500, 'marginal', 24],
   ])('%s', (_, y, verdict, limit) => {

@@ -29,6 +29,8 @@ export const screensFitDesk: Check = {
     { name: 'common practice, no source', says: 'A screen is about 50 mm deep.', read: 'own bound' },
   ],
   strength: 'medium',
+  unpublished:
+    'whether screens fit on a desk and beside each other is geometry; how deep a screen is, is common practice',
   unit: 'mm',
   example: {
     fires: `desk Left { width 36in  depth 27in  height 40in }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Room } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 /** A desk 1500 wide with its near left corner at (x, y), in a room 10 m wide with a stage 15 m from the back wall. */
 function booth(x: number, y: number, room: Partial<Room> = {}, parts: Partial<Booth> = {}): Booth {
@@ -44,6 +45,23 @@ describe('mix-position: information, never a fault', () => {
     expect(judge(4250, 3000, balcony(4000)).message).toContain('under the balcony');
     expect(judge(4250, 3000, balcony(4000)).verdict).toBe('pass');
     expect(judge(4250, 3000, balcony(2900)).message).not.toContain('under the balcony');
+  });
+
+  it.each([
+    [outside('practitioners’ forum, on board placement', 'about two thirds of the way back'), 5000, '67% of the way'],
+    [
+      outside('American Society of Theatre Consultants, on the sound mix position', 'in front of the overhang'),
+      4000,
+      'on the centre line, under the balcony',
+    ],
+    [
+      outside('American Society of Theatre Consultants, on the sound mix position', 'on the centre line'),
+      5000,
+      '10000 mm from the stage, on the centre line.',
+    ],
+    [outside('C. Taipale, on the house mixing desk', 'not exactly on the centre line'), 5000, 'or to be kept off'],
+  ])('%s', (_, y, words) => {
+    expect(judge(4250, y, balcony(4500)).message).toContain(words);
   });
 
   it('states that sources disagree', () => {

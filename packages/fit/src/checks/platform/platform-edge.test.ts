@@ -3,6 +3,7 @@ import type { Booth, LimitProfile, Platform } from '../../booth.js';
 import { aBooth, given, nowhere } from '../../testing/booths.js';
 import { findingOf } from '../../testing/findings.js';
 import { aPlatform } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 const edge = (height: number, platform: Partial<Platform> = {}, parts: Partial<Booth> = {}) =>
@@ -12,10 +13,10 @@ const guard = (inches: number): Partial<Platform> => ({ guard: given(inches * IN
 describe('platform-edge: above 30 in, a guard of 42 in', () => {
   it.each<[string, number, Partial<Platform>, string]>([
     ['8 in high', 8, {}, 'pass'],
-    ['W38: 14 in high takes no guard', 14, {}, 'pass'],
-    ['30 in high', 30, {}, 'pass'],
+    [outside('IBC 2018 1015.2', 'W38: 14 in high takes no guard'), 14, {}, 'pass'],
+    [outside('IBC 2018 1015.2', '30 in high takes no guard'), 30, {}, 'pass'],
     ['31 in high, no guard', 31, {}, 'fail'],
-    ['31 in high, a guard of 42 in', 31, guard(42), 'pass'],
+    [outside('IBC 2018 1015.3', 'above 30 in a guard of 42 in'), 31, guard(42), 'pass'],
     ['31 in high, a guard of 41 in', 31, guard(41), 'fail'],
     ['8 in high, a low rail does no harm', 8, guard(20), 'pass'],
   ])('%s', (_, inches, platform, verdict) => {

@@ -13,6 +13,7 @@ import {
   nowhere,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 function aControl(setback: number, parts: Partial<Control> = {}): Control {
   return {
@@ -49,13 +50,13 @@ const occasional = { use: given('occasional' as const) };
 describe('reach, constant use: at most 400 from the shoulders, outer 450', () => {
   it.each([
     // AUVA: small grasping space 350 to 450 mm from the shoulder; State Fund: 13 to 17 in.
-    ['AUVA, near', 350, 'pass'],
-    ['State Fund, 13 in', 330, 'pass'],
-    ['State Fund, 17 in', 432, 'marginal'],
+    [outside('AUVA, grasping space', '350 mm from the shoulder'), 350, 'pass'],
+    [outside('California State Fund and NIOSH 97-117', '13 in from the shoulder'), 330, 'pass'],
+    [outside('California State Fund and NIOSH 97-117', '17 in from the shoulder'), 432, 'marginal'],
     ['at the bound', 400, 'pass'],
     ['1 mm is allowed', 401, 'pass'],
     ['2 mm is not', 402, 'marginal'],
-    ['AUVA, far', 450, 'marginal'],
+    [outside('AUVA, grasping space', '450 mm from the shoulder'), 450, 'marginal'],
     ['1 mm is allowed there too', 451, 'marginal'],
     ['beyond it', 452, 'fail'],
   ] as const)('%s: %d', (_, setback, verdict) => {
@@ -129,13 +130,19 @@ describe('reach, occasional use: at most √(L² − Δh²)', () => {
     );
   });
 
-  it('T22: at shoulder height a woman of 1504 grips about 558 away (Drillis & Contini, Michigan notes)', () => {
-    const operators = [anOperator('Noor', { stature: 1504 }, 'female')];
-    const finding = judge(aControl(1, { ...occasional, height: given(230) }), {}, { operators });
-    expect(Math.abs(finding.limit! - 558)).toBeLessThan(15);
-  });
+  it(
+    outside(
+      'Drillis & Contini 1966, in University of Michigan course notes',
+      'T22: at shoulder height a woman of 1504 mm grips about 558 mm away',
+    ),
+    () => {
+      const operators = [anOperator('Noor', { stature: 1504 }, 'female')];
+      const finding = judge(aControl(1, { ...occasional, height: given(230) }), {}, { operators });
+      expect(Math.abs(finding.limit! - 558)).toBeLessThan(15);
+    },
+  );
 
-  it('AUVA: nearly everyone reaches 550 mm level with the shoulder, few reach 650', () => {
+  it(outside('AUVA, grasping space', 'extended reach 550 mm', 'to 650 mm'), () => {
     const crowds = [aCrowd('Volunteers', 0.5)];
     const desks = [aDesk('Left', 1400)];
     const share = (setback: number) => {

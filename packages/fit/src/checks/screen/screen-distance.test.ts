@@ -12,6 +12,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
+import { outside } from '../../testing/outside.js';
 
 /** A standing eye 1500 above the floor. */
 function looking(screen: ScreenUse, station: Partial<Workstation> = {}, parts: Partial<Booth> = {}): Booth {
@@ -28,13 +29,13 @@ const judge = (...place: Parameters<typeof looking>) => findingOf(looking(...pla
 
 describe('screen-distance: eye to the middle, preferred 500..1000, outer at least 400', () => {
   it.each([
-    ['OSHA, nearest: 20 in', 508, 'pass'],
-    ['OSHA, farthest', 1000, 'pass'],
+    [outside('OSHA Computer Workstations, monitors', 'nearest 20 in'), 508, 'pass'],
+    [outside('OSHA Computer Workstations, monitors', 'farthest 1000 mm'), 1000, 'pass'],
     ['OSHA prints 40 in beside 1000 mm: the millimetres hold', 1016, 'marginal'],
     ['nearest preferred', 500, 'pass'],
     ['1 mm nearer is allowed', 499, 'pass'],
     ['2 mm is not', 498, 'marginal'],
-    ['nearest outer (ISO 9241-5)', 400, 'marginal'],
+    [outside('ISO 9241-5:1998, from memory', 'nearest 400 mm'), 400, 'marginal'],
     ['1 mm nearer is allowed there too', 399, 'marginal'],
     ['too near', 398, 'fail'],
     ['1 mm farther is allowed', 1001, 'pass'],

@@ -3,6 +3,7 @@ import type { Booth, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, aMeasuredOperator, anOperator, aSeat, aStation, byDefault } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
+import { outside } from '../../testing/outside.js';
 
 const EYE = 1500;
 
@@ -23,15 +24,23 @@ const at = (angle: number) => EYE + 1000 * Math.tan((angle * Math.PI) / 180);
 
 describe('screen-height: top 0 / +20, middle 0..−30, bottom −33 / −60', () => {
   it.each([
-    ['the top edge at eye level (Panero & Zelnik 9.2)', aScreen('Cues', 1000, 'top', at(0)), 'pass'],
+    [outside('Panero & Zelnik 1979, 9.2', 'the top edge at eye level'), aScreen('Cues', 1000, 'top', at(0)), 'pass'],
     ['a tenth of a degree is allowed', aScreen('Cues', 1000, 'top', at(0.09)), 'pass'],
     ['above eye level', aScreen('Cues', 1000, 'top', at(1)), 'marginal'],
-    ['20° above (NUREG-0700)', aScreen('Cues', 1000, 'top', at(20)), 'marginal'],
+    [
+      outside('NUREG-0700 Rev. 2, 11.1.2-6', 'the top edge 20° above'),
+      aScreen('Cues', 1000, 'top', at(20)),
+      'marginal',
+    ],
     ['more than 20° above', aScreen('Cues', 1000, 'top', at(21)), 'fail'],
-    ['the middle 15° below (CCOHS)', aScreen('Cues', 1000, 'centre', at(-15)), 'pass'],
-    ['the bottom 33° below (Panero & Zelnik 9.2)', aScreen('Cues', 1000, 'bottom', at(-33)), 'pass'],
+    [outside('CCOHS, monitor positioning', 'the middle 15° below'), aScreen('Cues', 1000, 'centre', at(-15)), 'pass'],
+    [
+      outside('Panero & Zelnik 1979, 9.2', 'the bottom edge 33° below'),
+      aScreen('Cues', 1000, 'bottom', at(-33)),
+      'pass',
+    ],
     ['the bottom lower', aScreen('Cues', 1000, 'bottom', at(-34)), 'marginal'],
-    ['the bottom 60° below (ANSI/HFS 100-1988)', aScreen('Cues', 1000, 'bottom', at(-60)), 'marginal'],
+    [outside('ANSI/HFS 100-1988', 'the bottom edge 60° below'), aScreen('Cues', 1000, 'bottom', at(-60)), 'marginal'],
     ['the bottom beyond 60° below', aScreen('Cues', 1000, 'bottom', at(-61)), 'fail'],
   ])('%s', (_, screen, verdict) => {
     expect(judge(screen).verdict).toBe(verdict);

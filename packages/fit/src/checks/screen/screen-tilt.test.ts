@@ -3,6 +3,7 @@ import type { Booth, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
+import { outside } from '../../testing/outside.js';
 
 /** A standing eye 1500 above the floor; the middle of the screen lower by so many degrees, 1000 away. */
 function facing(down: number, parts: Partial<ScreenUse> = {}, booth: Partial<Booth> = {}): Booth {
@@ -28,15 +29,21 @@ function aside(bearing: number, turn?: number): Partial<ScreenUse> {
 describe('screen-tilt: the face within 20° of square to the line of sight, or within 45°', () => {
   it.each([
     // NUREG-0700 Rev. 3: 90° between face and line of sight is ideal, 45° the least; from square that is 0° and 45°.
-    ['T19, 90° to the face', 0, tilt(0), 'pass', 0],
-    ['T19, 40° to the face', 0, tilt(50), 'fail', 50],
-    ['45° to the face', 0, tilt(45), 'marginal', 45],
+    [outside('NUREG-0700 Rev. 3, 11.2.1.1', 'T19: 90° between face and line of sight is ideal'), 0, tilt(0), 'pass', 0],
+    [outside('NUREG-0700 Rev. 3, 11.2.1.1', 'T19: 40° is too little'), 0, tilt(50), 'fail', 50],
+    [outside('NUREG-0700 Rev. 3, 11.2.1.1', '45° is the least'), 0, tilt(45), 'marginal', 45],
     ['beyond it', 0, tilt(45.3), 'fail', 45.3],
     ['20° from square', 0, tilt(20), 'pass', 20],
     ['beyond 20°', 0, tilt(20.3), 'marginal', 20.3],
     ['leaning forward counts alike', 0, tilt(-46), 'fail', 46],
     // Panero & Zelnik 9.2: square to a line of sight 15° down; Kodak: lean it back to 15° for that.
-    ['15° down, leaned back 15°', 15, tilt(15), 'pass', 0],
+    [
+      outside('Panero & Zelnik 1979, 9.2; Kodak 1983', 'square to a line of sight 15° down, leaned back 15°'),
+      15,
+      tilt(15),
+      'pass',
+      0,
+    ],
     ['15° down, upright', 15, tilt(0), 'pass', 15],
     ['30° down, upright', 30, tilt(0), 'marginal', 30],
     ['30° down, leaned back 45°', 30, tilt(45), 'pass', 15],

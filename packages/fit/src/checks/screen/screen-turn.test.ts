@@ -3,6 +3,7 @@ import type { Booth, ScreenUse, Workstation } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aStation, byDefault, given } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
+import { outside } from '../../testing/outside.js';
 
 /** The operator stands at the middle of a desk 1500 wide. */
 function turned(parts: Partial<ScreenUse>, station: Partial<Workstation> = {}): Booth {
@@ -22,9 +23,9 @@ const other = { main: byDefault(false) };
 describe('screen-turn: main screen 15° / 35°, others 35° / 60°', () => {
   it.each([
     // NUREG-0700 Rev. 3, 11.2.1.1-6.
-    ['T18, 36° left, watched often', main, -36, 'fail'],
-    ['T18, 15° is preferred', main, 15, 'pass'],
-    ['T18, 55°, head turning', other, 55, 'marginal'],
+    [outside('NUREG-0700 Rev. 3, 11.2.1.1-6', 'T18: 36° for a screen watched often is too far'), main, -36, 'fail'],
+    [outside('NUREG-0700 Rev. 3, 11.2.1.1-6', 'T18: 15° is preferred'), main, 15, 'pass'],
+    [outside('NUREG-0700 Rev. 3, 11.2.1.1-6', 'T18: 55° for another, the head turning'), other, 55, 'marginal'],
     ['straight ahead', main, 0, 'pass'],
     ['15° left', main, -15, 'pass'],
     ['beyond 15°', main, 15.3, 'marginal'],

@@ -3,6 +3,7 @@ import type { Booth, Monitor } from '../../booth.js';
 import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
+import { outside } from '../../testing/outside.js';
 
 /** A standing eye level with the middle of the screen, so far from it. */
 function reading(distance: number, monitor: Partial<Monitor>, parts: Partial<Booth> = {}): Booth {
@@ -24,11 +25,11 @@ const judge = (...place: Parameters<typeof reading>) => findingOf(reading(...pla
 describe('text-size: arcminutes of a capital, preferred at least 20, outer at least 16', () => {
   it.each([
     // NUREG-0700 Rev. 2, 1.3.1-4: height = 6.283 · distance · arcminutes / 21600.
-    ['T16, 16 arcminutes at 600 mm', 600, 2.79, 16, 'marginal'],
-    ['T16, 20 arcminutes at 600 mm', 600, 3.49, 20, 'pass'],
-    ['T16, 22 arcminutes at 600 mm', 600, 3.84, 22, 'pass'],
+    [outside('NUREG-0700 Rev. 2, 1.3.1-4', 'T16: 16 arcminutes at 600 mm are 2.79 mm'), 600, 2.79, 16, 'marginal'],
+    [outside('NUREG-0700 Rev. 2, 1.3.1-4', 'T16: 20 arcminutes at 600 mm are 3.49 mm'), 600, 3.49, 20, 'pass'],
+    [outside('NUREG-0700 Rev. 2, 1.3.1-4', 'T16: 22 arcminutes at 600 mm are 3.84 mm'), 600, 3.84, 22, 'pass'],
     // ISO 11064-4: farthest distance 215 times the height, which is 16 arcminutes.
-    ['T17, 3 mm at 215 × 3 mm', 645, 3, 16, 'marginal'],
+    [outside('ISO 11064-4:2013, in a secondary source', 'T17: 3 mm is read from 215 × 3 mm'), 645, 3, 16, 'marginal'],
     ['T17, 3 mm beyond that', 660, 3, 15.6, 'fail'],
     ['twice as far is half the angle', 1200, 3.49, 10, 'fail'],
     ['large text is no fault', 600, 12, 68.8, 'pass'],

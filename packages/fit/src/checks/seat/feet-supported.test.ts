@@ -12,6 +12,7 @@ import {
   ringBelow,
 } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import type { Seat } from '../../booth.js';
 
 function feet(popliteal: number, seat: number, ring: Partial<Seat> = {}, shoe = 25) {
@@ -29,8 +30,22 @@ function feet(popliteal: number, seat: number, ring: Partial<Seat> = {}, shoe = 
 describe('feet-supported: S − F − P, preferred at most 0, outer at most 25', () => {
   it.each([
     // popliteal, shoe, seat, verdict: Panero & Zelnik 4.3 sets a seat from the 5th percentile leg and 1 1/2 in of shoe.
-    ['T1, 5th percentile man', 394, 38, 432, 'pass', 0],
-    ['T2, 5th percentile woman', 356, 38, 394, 'pass', 0],
+    [
+      outside('Panero & Zelnik 1979, Part A 4.3', 'T1: a leg of 15.5 in and 1.5 in of shoe set a seat at 17 in'),
+      394,
+      38,
+      432,
+      'pass',
+      0,
+    ],
+    [
+      outside('Panero & Zelnik 1979, Part A 4.3', 'T2: a leg of 14 in and 1.5 in of shoe set a seat at 15.5 in'),
+      356,
+      38,
+      394,
+      'pass',
+      0,
+    ],
     ['a seat 20 mm too high', 394, 38, 452, 'marginal', 20],
     ['a seat 40 mm too high', 394, 38, 472, 'fail', 40],
     ['1 mm is allowed', 394, 38, 433, 'pass', 1],
@@ -40,15 +55,24 @@ describe('feet-supported: S − F − P, preferred at most 0, outer at most 25',
     expect(finding).toMatchObject({ verdict, measured });
   });
 
-  it('T10: a 7 in rest under a 30 in seat is 584 mm below it, more than any leg: feet hang (Panero & Zelnik 5.2)', () => {
-    const finding = feet(484, 762, ringAt(178));
-    expect(finding.verdict).toBe('fail');
-    expect(finding.message).toContain('584 mm');
-  });
+  it(
+    outside(
+      'Panero & Zelnik 1979, 5.2',
+      'T10: a rest of 7 in under a seat of 30 in is 23 in below it, more than any leg',
+    ),
+    () => {
+      const finding = feet(484, 762, ringAt(178));
+      expect(finding.verdict).toBe('fail');
+      expect(finding.message).toContain('584 mm');
+    },
+  );
 
-  it('T11: a ring on the stool at popliteal height with shoe below the seat passes at any height', () => {
-    for (const seat of [600, 762, 850]) expect(feet(400, seat, ringBelow(425)).verdict).toBe('pass');
-  });
+  it(
+    outside('Panero & Zelnik 1979, 5.2', 'T11: a ring on the stool at leg and shoe below the seat is the remedy'),
+    () => {
+      for (const seat of [600, 762, 850]) expect(feet(400, seat, ringBelow(425)).verdict).toBe('pass');
+    },
+  );
 
   it('the 508 mm bound holds even for a leg that would reach', () => {
     expect(feet(520, 762, ringBelow(510)).verdict).toBe('fail');

@@ -14,6 +14,7 @@ import {
   ringBelow,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
 
 interface Place {
@@ -81,7 +82,11 @@ describe('knee-room: width 520, depth at the knee 440, at the foot 600, height a
     ['600 deep at the foot', { desk: { depth: given(600) } }, 'pass'],
     ['599', { desk: { depth: given(599) } }, 'pass'],
     ['598', { desk: { depth: given(598) } }, 'fail'],
-    ['100 high at the foot', { desk: hanging(720 - 25 - 100, 440) }, 'pass'],
+    [
+      outside('OSHA Computer Workstations, work space', '4 in high at the foot'),
+      { desk: hanging(720 - 25 - 100, 440) },
+      'pass',
+    ],
     ['99 high at the foot', { desk: hanging(720 - 25 - 99, 440) }, 'pass'],
     ['98 high at the foot', { desk: hanging(720 - 25 - 98, 440) }, 'fail'],
   ] as const)('%s', (_, where, verdict) => {
@@ -90,12 +95,18 @@ describe('knee-room: width 520, depth at the knee 440, at the foot 600, height a
 
   it.each([
     // Published free space, wide × deep at the knee × deep at the foot.
-    ['OSHA, ANSI/HFES 100-2007', 520, 440, 600, 'pass'],
-    ['IMO 982 5.3.1.5', 520, 450, 600, 'pass'],
-    ['AS/NZS 4442', 650, 450, 600, 'pass'],
-    ['EN 527-1', 1000, 600, 800, 'pass'],
-    ['MIL-STD-1472F, from memory: 20 in wide, 18 in deep', 508, 460, 600, 'fail'],
-  ] as const)('%s: %d × %d × %d', (_, width, knee, foot, verdict) => {
+    [
+      outside('OSHA Computer Workstations, work space', '20 in wide, 17 in deep at the knee, 24 in at the foot'),
+      520,
+      440,
+      600,
+      'pass',
+    ],
+    [outside('IMO MSC/Circ.982, 5.3.1.5', '450 mm deep at the knee, 600 at the foot'), 520, 450, 600, 'pass'],
+    [outside('AS/NZS 4442:1997, in a secondary source', '650 mm wide, 450 and 600 deep'), 650, 450, 600, 'pass'],
+    [outside('EN 527-1:2011, in a secondary source', '1000 mm wide, 600 and 800 deep'), 1000, 600, 800, 'pass'],
+    [outside('MIL-STD-1472F, from memory', '20 in wide is too narrow here'), 508, 460, 600, 'fail'],
+  ] as const)('%s', (_, width, knee, foot, verdict) => {
     const desk = { ...legs(width + 100, 50), depth: given(Math.max(knee, foot)) };
     expect(judge({ desk, station: place(750) }).verdict).toBe(verdict);
   });
@@ -194,7 +205,7 @@ describe('knee-room: U − F − K, at least 25', () => {
     expect(judge({ height: 1000, knee: 560, seat: [800, 850], ring: ringBelow(400) }).verdict).toBe('fail');
   });
 
-  it('T23: an underside at 26 1/2 in clears the knees of most people (Panero & Zelnik 9.2)', () => {
+  it(outside('Panero & Zelnik 1979, 9.2', 'T23: an underside at 26 1/2 in clears the knees of most people'), () => {
     const crowd = {
       crowds: [aCrowd('Volunteers', 0.5)],
       workstations: [aStation('Sound', 'Left', 'Low', ['Volunteers'])],

@@ -14,6 +14,7 @@ import {
   ringBelow,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
 
 function seated(thigh: number, depth: number, parts: Partial<Booth> = {}): Booth {
@@ -43,18 +44,23 @@ describe('seat-depth: depth − buttock-popliteal length, at most −30', () => 
   it.each([
     // Panero & Zelnik 4.4: 16 in at most for the 1st percentile woman, whose thigh is 16.1 in; 17 in is too deep for
     // her. Their figure leaves 3 mm before the leg where this check wants 30, so 16 in is too deep for her here, and 14 7/8 in is not.
-    ['T3, 16 in for 16.1 in', 409, 406, 'fail'],
+    [
+      outside('Panero & Zelnik 1979, 4.4', 'T3: 16 in for a thigh of 16.1 in leaves less than is wanted here'),
+      409,
+      406,
+      'fail',
+    ],
     ['T3, 14 7/8 in for 16.1 in', 409, 378, 'pass'],
-    ['T3, 17 in for 16.1 in', 409, 432, 'fail'],
+    [outside('Panero & Zelnik 1979, 4.4', 'T3: 17 in is too deep for a thigh of 16.1 in'), 409, 432, 'fail'],
     ['17 in for the 5th percentile woman', 432, 432, 'fail'],
     // SS 514: seats of 380 to 430; the mean woman of the survey takes all of them.
-    ['SS 514, shortest, mean woman', 485, 380, 'pass'],
-    ['SS 514, deepest, mean woman', 485, 430, 'pass'],
+    [outside('SS 514:2005, in a secondary source', 'a seat 380 mm deep'), 485, 380, 'pass'],
+    [outside('SS 514:2005, in a secondary source', 'a seat 430 mm deep'), 485, 430, 'pass'],
   ])('%s', (_, thigh, depth, verdict) => {
     expect(judge(thigh, depth).verdict).toBe(verdict);
   });
 
-  it('T3: 17 in less the 30 mm serves about 95 in 100 women (Panero & Zelnik 4.4)', () => {
+  it(outside('Panero & Zelnik 1979, 4.4', 'T3: 17 in serves about 95 in 100'), () => {
     const crowds = [aCrowd('Volunteers', 1)];
     const workstations = [aStation('Sound', 'Left', 'Tall', ['Volunteers'])];
     const finding = judge(1, 432 - 30, { crowds, workstations });

@@ -13,6 +13,7 @@ import {
   ringBelow,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 interface Place {
   readonly popliteal: number;
@@ -52,11 +53,31 @@ describe('seat-not-low: P − (S − F), preferred at most 50, outer at most 100
 
   it.each([
     // Helander: popliteal 5F 360 and 95M 490, shoe 30, give seats from 390 to 520: no leg is pushed up by its own seat.
-    ['T4, the short end', { popliteal: 360, seat: 390, shoe: 30 }, 0, 'pass'],
-    ['T4, the long end', { popliteal: 490, seat: 520, shoe: 30 }, 0, 'pass'],
-    ['T4, the long leg on the short seat', { popliteal: 490, seat: 390, shoe: 30 }, 130, 'fail'],
-    ['T4, a seat of that range', { popliteal: 490, seat: [390, 520], shoe: 30 }, 50, 'pass'],
-  ] as const)('%s (Helander, chapter 8)', (_, place, most, verdict) => {
+    [
+      outside('Helander, chapter 8', 'T4: a leg of 360 mm on a seat of 390, shod'),
+      { popliteal: 360, seat: 390, shoe: 30 },
+      0,
+      'pass',
+    ],
+    [
+      outside('Helander, chapter 8', 'T4: a leg of 490 mm on a seat of 520, shod'),
+      { popliteal: 490, seat: 520, shoe: 30 },
+      0,
+      'pass',
+    ],
+    [
+      outside('Helander, chapter 8', 'T4: the long leg on the short seat'),
+      { popliteal: 490, seat: 390, shoe: 30 },
+      130,
+      'fail',
+    ],
+    [
+      outside('Helander, chapter 8', 'T4: a seat from 390 to 520 mm'),
+      { popliteal: 490, seat: [390, 520], shoe: 30 },
+      50,
+      'pass',
+    ],
+  ] as const)('%s', (_, place, most, verdict) => {
     const finding = judge(place);
     expect(finding.verdict).toBe(verdict);
     expect(finding.measured).toBeLessThanOrEqual(most + 1);

@@ -12,6 +12,7 @@ import {
   ringBelow,
 } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
 
 function seated(hips: number, width: number, parts: Partial<Booth> = {}): Booth {
@@ -33,7 +34,7 @@ describe('seat-width: width − hip breadth, at least 10; and width at least 400
     ['2 mm is not', 420, 428, 'fail', 8],
     ['as wide as the hips', 420, 420, 'fail', 0],
     ['narrower than the hips', 420, 418, 'fail', -2],
-    ['400 mm for anyone (CCOHS)', 330, 400, 'pass', 400],
+    [outside('CCOHS, working in a sitting or standing position', '400 mm for anyone'), 330, 400, 'pass', 400],
     ['1 mm is allowed of that', 330, 399, 'pass', 399],
     ['less than 400 mm', 330, 398, 'fail', 398],
   ])('%s', (_, hips, width, verdict, measured) => {
@@ -43,14 +44,14 @@ describe('seat-width: width − hip breadth, at least 10; and width at least 400
   it.each([
     // ANSI/HFS 100-1988: 462 mm at least; SS 514: 480; ANSI/HFES 100-2007, from memory: 450. The widest hips of a reference
     // table, the 95th percentile woman of 1962 (434 mm), fit all three.
-    ['ANSI/HFS 100-1988', 462],
-    ['SS 514', 480],
-    ['ANSI/HFES 100-2007', 450],
-  ])('%s: %d mm takes hips of 434 mm', (_, width) => {
+    [outside('ANSI/HFS 100-1988, in a secondary source', 'at least 462 mm'), 462],
+    [outside('SS 514:2005, in a secondary source', 'at least 480 mm'), 480],
+    [outside('ANSI/HFES 100-2007, from memory', 'at least 450 mm'), 450],
+  ])('%s: takes hips of 434 mm', (_, width) => {
     expect(judge(434, width).verdict).toBe('pass');
   });
 
-  it('a 305 mm bar stool is too narrow (Panero & Zelnik 5.1 seats it shoulder to shoulder)', () => {
+  it(outside('Panero & Zelnik 1979, 5.1', 'a bar stool 12 in wide is too narrow'), () => {
     expect(judge(360, 305).verdict).toBe('fail');
   });
 

@@ -11,6 +11,7 @@ import {
   nowhere,
 } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 type Height = number | readonly [number, number];
 
@@ -54,32 +55,53 @@ describe('seated-elbow: W − (S + E), preferred −50..+25, outer −75..+50', 
 
   it.each([
     // Helander: floor to elbow, shod, 570 for the short and 810 for the tall; the seats of T4, the elbows that they imply.
-    ['T5, the short end', { elbow: 180, seat: 390, desk: 570, popliteal: 365 }],
-    ['T5, the tall end', { elbow: 290, seat: 520, desk: 810, popliteal: 495 }],
-  ])('%s: the table meets the elbow (Helander, chapter 8)', (_, place) => {
+    [
+      outside('Helander, chapter 8', 'T5: from the floor to the elbow 570 mm'),
+      { elbow: 180, seat: 390, desk: 570, popliteal: 365 },
+    ],
+    [
+      outside('Helander, chapter 8', 'T5: from the floor to the elbow 810 mm'),
+      { elbow: 290, seat: 520, desk: 810, popliteal: 495 },
+    ],
+  ])('%s: the table meets the elbow', (_, place) => {
     expect(judge(place)).toMatchObject({ verdict: 'pass', measured: 0 });
   });
 
   it.each([
     // ANSI/HFS 100-1988: seat and keyboard surface by stature. Elbows vary, so such a pair suits many and not nearly all.
-    ['T6', 1500, 'female', 406, 585],
-    ['T7', 1850, 'male', 520, 710],
-    ['T8', 1675, undefined, 463, 647.5],
-  ] as const)(
-    '%s: stature %d on its published seat and surface is not beyond the limit',
-    (_, stature, sex, seat, desk) => {
-      const operators = [anOperator('Noor', { stature }, sex)];
-      const finding = findingOf(aBooth({ ...elbows({ elbow: 1, seat, desk }), operators }), 'seated-elbow');
-      expect(finding.verdict).toBe('marginal');
-      expect(finding.shareAtLimit).toBeGreaterThan(0.6);
-      expect(finding.message).toContain('Measure Noor’s sitting elbow height');
-    },
-  );
+    [
+      outside('ANSI/HFS 100-1988, in a secondary source', 'T6: stature 1500, seat 406, surface 585 mm'),
+      1500,
+      'female',
+      406,
+      585,
+    ],
+    [
+      outside('ANSI/HFS 100-1988, in a secondary source', 'T7: stature 1850, seat 520, surface 710 mm'),
+      1850,
+      'male',
+      520,
+      710,
+    ],
+    [
+      outside('ANSI/HFS 100-1988, in a secondary source', 'T8: half way, seat 463, surface 647.5 mm'),
+      1675,
+      undefined,
+      463,
+      647.5,
+    ],
+  ] as const)('%s: not beyond the limit', (_, stature, sex, seat, desk) => {
+    const operators = [anOperator('Noor', { stature }, sex)];
+    const finding = findingOf(aBooth({ ...elbows({ elbow: 1, seat, desk }), operators }), 'seated-elbow');
+    expect(finding.verdict).toBe('marginal');
+    expect(finding.shareAtLimit).toBeGreaterThan(0.6);
+    expect(finding.message).toContain('Measure Noor’s sitting elbow height');
+  });
 
   it.each([
-    ['T26, the shortest', 1493, 'female'],
-    ['T26, the tallest', 1913, 'male'],
-  ] as const)('%s of EN 527-1 is not left out by a 650 to 850 desk', (_, stature, sex) => {
+    [outside('EN 527-1:2011, in a secondary source', 'T26: stature 1493 at a 650 to 850 mm desk'), 1493, 'female'],
+    [outside('EN 527-1:2011, in a secondary source', 'T26: stature 1913 at a 650 to 850 mm desk'), 1913, 'male'],
+  ] as const)('%s: not left out', (_, stature, sex) => {
     const operators = [anOperator('Noor', { stature }, sex)];
     const booth = aBooth({ ...elbows({ elbow: 1, seat: [350, 560], desk: [650, 850] }), operators });
     expect(['pass', 'marginal']).toContain(findingOf(booth, 'seated-elbow').verdict);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Seat } from '../../booth.js';
 import { aBooth, aCrowd, aDesk, anOperator, aSeat, aStation, nowhere, ringBelow } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 type Height = number | readonly [number, number];
 
@@ -36,16 +37,16 @@ describe('stool-drop: D − S, preferred 190..350, outer 179..381', () => {
 
   it.each([
     // MIL-STD-1472F table XXII, from memory: the difference is 215 in every row.
-    ['T25, sit-stand console', 910, 695, 'pass'],
-    ['T25, seated', 650, 435, 'pass'],
-    ['T25, mid', 810, 595, 'pass'],
-    ['CCOHS, least', 1050, 800, 'pass'],
-    ['CCOHS, most', 1050, 700, 'pass'],
-    ['Panero & Zelnik 5.1: 42 in bar, 30 in stool', 1067, 762, 'pass'],
-    ['Panero & Zelnik 7.3: 36 in table, lowest stool', 914, 533, 'marginal'],
-    ['Panero & Zelnik 7.3: 36 in table, highest stool', 914, 699, 'pass'],
-    ['ANSI/HFS 100-1988, least', 585, 406, 'marginal'],
-    ['ANSI/HFS 100-1988, most', 710, 520, 'pass'],
+    [outside('MIL-STD-1472F, table XXII, from memory', 'T25: surface 910, seat 695 mm'), 910, 695, 'pass'],
+    [outside('MIL-STD-1472F, table XXII, from memory', 'T25: surface 650, seat 435 mm'), 650, 435, 'pass'],
+    [outside('MIL-STD-1472F, table XXII, from memory', 'T25: surface 810, seat 595 mm'), 810, 595, 'pass'],
+    [outside('CCOHS, working in a sitting or standing position', '250 mm below the surface'), 1050, 800, 'pass'],
+    [outside('CCOHS, working in a sitting or standing position', '350 mm below the surface'), 1050, 700, 'pass'],
+    [outside('Panero & Zelnik 1979, 5.1', 'a bar of 42 in, a stool of 30 in'), 1067, 762, 'pass'],
+    [outside('Panero & Zelnik 1979, 7.3', 'a table of 36 in, its lowest stool of 21 in'), 914, 533, 'marginal'],
+    [outside('Panero & Zelnik 1979, 7.3', 'its highest stool of 27 1/2 in'), 914, 699, 'pass'],
+    [outside('ANSI/HFS 100-1988, in a secondary source', 'surface 585, seat 406 mm'), 585, 406, 'marginal'],
+    [outside('ANSI/HFS 100-1988, in a secondary source', 'surface 710, seat 520 mm'), 710, 520, 'pass'],
   ] as const)('%s', (_, desk, seat, verdict) => {
     expect(judge(desk, seat).verdict).toBe(verdict);
   });

@@ -13,6 +13,7 @@ import {
   nowhere,
 } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 interface Place {
   readonly desk: number | readonly [number, number];
@@ -48,9 +49,24 @@ function tray(drop: number, fromEdge: number, depth?: number): Pick<Desk, 'hangi
 describe('thigh-room: U − S − T, preferred at least 15, outer at least 0; and U − S at least 178 or 191', () => {
   it.each([
     // Panero & Zelnik 3.2: 7 in at a desk, 7 1/2 in at a stool counter, whatever the thigh; T24 holds at equality.
-    ['T24, 7 in at a desk', { desk: 425 + 178 + 25, seat: 425, thigh: 150 }, 'pass', 178],
-    ['T24, 7 in is too little at a stool', { desk: 425 + 178 + 25, seat: 425, kind: 'stool' }, 'fail', 178],
-    ['T24, 7 1/2 in at a stool', { desk: 425 + 191 + 25, seat: 425, kind: 'stool' }, 'pass', 191],
+    [
+      outside('Panero & Zelnik 1979, 3.2', 'T24: 7 in from seat to underside at a desk'),
+      { desk: 425 + 178 + 25, seat: 425, thigh: 150 },
+      'pass',
+      178,
+    ],
+    [
+      outside('Panero & Zelnik 1979, 3.2', 'T24: 7 in is too little at a stool'),
+      { desk: 425 + 178 + 25, seat: 425, kind: 'stool' },
+      'fail',
+      178,
+    ],
+    [
+      outside('Panero & Zelnik 1979, 3.2 and 7.3', 'T24: 7 1/2 in at a stool'),
+      { desk: 425 + 191 + 25, seat: 425, kind: 'stool' },
+      'pass',
+      191,
+    ],
     ['1 mm is allowed below 7 in', { desk: 425 + 177 + 25, seat: 425 }, 'pass', 177],
     ['2 mm are not', { desk: 425 + 175.5 + 25, seat: 425 }, 'fail', 175.5],
   ] as const)('%s', (_, place, verdict, measured) => {
@@ -84,16 +100,22 @@ describe('thigh-room: U − S − T, preferred at least 15, outer at least 0; an
     expect(judge({ desk: 640, seat: [350, 500], thigh: 200 }).verdict).toBe('pass');
   });
 
-  it('T23: a 15 to 18 in seat under an underside at 26 1/2 in serves most people (Panero & Zelnik 9.2)', () => {
-    const booth = aBooth({
-      crowds: [aCrowd('Volunteers', 0.5)],
-      desks: [aDesk('Left', 673 + 25)],
-      seats: [aSeat('Low', [381, 457], { kind: 'chair' })],
-      workstations: [aStation('Sound', 'Left', 'Low', ['Volunteers'])],
-    });
-    expect(findingOf(booth, 'thigh-room')).toMatchObject({ verdict: 'pass', operator: 'Volunteers' });
-    expect(findingOf(booth, 'feet-supported').verdict).toBe('pass');
-  });
+  it(
+    outside(
+      'Panero & Zelnik 1979, 9.2',
+      'T23: a seat of 15 to 18 in under an underside at 26 1/2 in serves most people',
+    ),
+    () => {
+      const booth = aBooth({
+        crowds: [aCrowd('Volunteers', 0.5)],
+        desks: [aDesk('Left', 673 + 25)],
+        seats: [aSeat('Low', [381, 457], { kind: 'chair' })],
+        workstations: [aStation('Sound', 'Left', 'Low', ['Volunteers'])],
+      });
+      expect(findingOf(booth, 'thigh-room')).toMatchObject({ verdict: 'pass', operator: 'Volunteers' });
+      expect(findingOf(booth, 'feet-supported').verdict).toBe('pass');
+    },
+  );
 
   it('says how much too thick, or how little is left, and what to change', () => {
     expect(judge({ desk: 625, seat: 425, thigh: 180 }).message).toContain('thighs are 5 mm too thick');

@@ -14,6 +14,7 @@ import {
   nowhere,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
 
 /** A stage 900 high at 10 m from the back wall; the eye stands 2 m from it, 1200 + 25 − 25 high where it says so. */
@@ -79,7 +80,7 @@ describe('see-over: similar triangles over one screen', () => {
 describe('see-over: people in front', () => {
   const seating = (standing: boolean) => ({ origin: nowhere, first: given(1000), standing });
 
-  it('who stand are 1800 high and hide the stage from a standing eye of 1600', () => {
+  it(outside('CEN/TR 15913:2009, in a secondary source', 'people who stand are 1800 mm high'), () => {
     // From 2000 + 700 depth + 1000: the row stands 1700 before the eye; (1800 − 1600) × 8000 / 1700 above the eye.
     const finding = findingOf(hall(1600, [], { seating: seating(true) }), 'see-over');
     expect(finding.measured).toBeCloseTo(1600 + (200 * 8000) / 1700 - 900, 6);
@@ -88,11 +89,18 @@ describe('see-over: people in front', () => {
     expect(finding.message).toContain('platform');
   });
 
-  it('who sit are 1200 + 127 high', () => {
-    const finding = findingOf(hall(1600, [], { seating: seating(false) }), 'see-over');
-    expect(finding.measured).toBeCloseTo(Math.max(0, 1600 + ((1327 - 1600) * 8000) / 1700 - 900), 6);
-    expect(finding.verdict).toBe('pass');
-  });
+  it(
+    outside(
+      'Panero & Zelnik 1979, 9.3; AETM, understanding sightlines',
+      'from eye to crown 127 mm',
+      'a seated eye at 1200 mm',
+    ),
+    () => {
+      const finding = findingOf(hall(1600, [], { seating: seating(false) }), 'see-over');
+      expect(finding.measured).toBeCloseTo(Math.max(0, 1600 + ((1327 - 1600) * 8000) / 1700 - 900), 6);
+      expect(finding.verdict).toBe('pass');
+    },
+  );
 
   it('the platform named in the remedy is enough', () => {
     const booth = hall(1600, [], { seating: seating(true) });

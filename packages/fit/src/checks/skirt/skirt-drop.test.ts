@@ -3,6 +3,7 @@ import type { Booth, Skirt } from '../../booth.js';
 import { aBooth, aDesk, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aSkirt } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 function booth(desk: number | readonly [number, number], drop: number, parts: Partial<Booth> = {}): Booth {
@@ -20,9 +21,16 @@ const judge = (...args: Parameters<typeof booth>) => findingOf(booth(...args), '
 describe('skirt-drop: gap between hem and floor, preferred 1/2 to 1 in, outer 0 to 2 in', () => {
   it.each<[string, number, number, string, number, number]>([
     // desk, drop, verdict, gap, the bound that decides
-    ['the trade’s 29 in drop on a 30 in table', 30, 29, 'pass', 1, 1],
+    [outside('table-skirt trade sizes', 'a drop of 29 in on a table of 30 in'), 30, 29, 'pass', 1, 1],
     ['a drop of 39 3/8 in on 40 in', 40, 39.375, 'pass', 0.625, 0.5],
-    ['W31: a drop of 30 in on 30 in: the hem on the floor', 30, 30, 'marginal', 0, 0.5],
+    [
+      outside('table-cloth trade sizes', 'W31: a cloth that drops 30 in on a table of 30 in reaches the floor'),
+      30,
+      30,
+      'marginal',
+      0,
+      0.5,
+    ],
     ['1/4 in above the floor', 40, 39.75, 'marginal', 0.25, 0.5],
     ['1 1/2 in above the floor', 40, 38.5, 'marginal', 1.5, 1],
     ['2 in above the floor', 40, 38, 'marginal', 2, 1],

@@ -25,6 +25,7 @@ export const skirtFlame: Check = {
     },
   ],
   strength: 'medium',
+  unpublished: 'codes ask for a certificate of the cloth, which somebody reads; nothing is computed',
   caution:
     'The model code speaks of cloth hung from walls and ceilings; fire officials extend it to skirts as they see fit. A planning aid: your local fire ' +
     'official decides.',

@@ -3,6 +3,7 @@ import type { Booth, Placement, Skirt } from '../../booth.js';
 import { aBooth, aDesk, aPlacement, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aPlatform, aRack, aSkirt, under } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 type Size = readonly [name: string, width: number, depth: number];
@@ -40,8 +41,12 @@ const right: Size = ['Right', 48, 27];
 
 describe('skirt-run: cloth against the edges it covers and one overlap', () => {
   it.each<[string, Size, string]>([
-    ['W30: an 8 ft table 30 in wide, three sides: 13 ft', ['Table', 96, 30], '156 in'],
-    ['W30: a 6 ft table 30 in wide, three sides: 11 ft', ['Table', 72, 30], '132 in'],
+    [
+      outside('table-linen trade tables', 'W30: an 8 ft table 30 in wide takes 13 ft on three sides'),
+      ['Table', 96, 30],
+      '156 in',
+    ],
+    [outside('table-linen trade tables', 'W30: a 6 ft table takes 11 ft'), ['Table', 72, 30], '132 in'],
   ])('%s', (_, size, edges) => {
     expect(run([size], [], sides('front', 'ends'))).toBe(edges);
   });

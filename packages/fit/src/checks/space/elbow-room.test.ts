@@ -12,6 +12,7 @@ import {
   nowhere,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import type { Finding } from '../../assessment.js';
 
 const INCH = 25.4;
@@ -49,14 +50,14 @@ function between(...place: Parameters<typeof two>): Finding {
 describe('elbow-room, one operator: width of the desk, preferred 762, outer 610', () => {
   it.each([
     // NUREG-0700 Rev. 2, 12.1.1.3-5; Panero & Zelnik 3.4; CRIOP 2003 760; AS/NZS 4442 1200; ASR A1.2 1200.
-    ['T15, 762 is exactly the minimum', 762, 'pass'],
-    ['T15, 750 is below it', 750, 'marginal'],
-    ['CRIOP, 760', 760, 'marginal'],
+    [outside('NUREG-0700 Rev. 2, 12.1.1.3-5', 'T15: 30 in is the minimum'), 762, 'pass'],
+    [outside('NUREG-0700 Rev. 2, 12.1.1.3-5', 'T15: 750 mm is below it'), 750, 'marginal'],
+    [outside('CRIOP 2003, 1.4.8', '760 mm'), 760, 'marginal'],
     ['1 mm is allowed', 761, 'pass'],
-    ['Panero & Zelnik, 24 in', 24 * INCH, 'marginal'],
+    [outside('Panero & Zelnik 1979, 3.4', '24 in is a minimal place'), 24 * INCH, 'marginal'],
     ['1 mm is allowed there too', 24 * INCH - 1, 'marginal'],
     ['2 mm are not', 24 * INCH - 2, 'fail'],
-    ['ASR A1.2', 1200, 'pass'],
+    [outside('ASR A1.2', '1200 mm beside another workplace'), 1200, 'pass'],
   ] as const)('%s', (_, width, verdict) => {
     expect(findingOf(alone(width), 'elbow-room')).toMatchObject({ verdict, measured: width });
   });
@@ -96,9 +97,15 @@ describe('elbow-room, one operator: width of the desk, preferred 762, outer 610'
 describe('elbow-room, neighbours: half the sum of their breadths + 100, outer + 50', () => {
   it.each([
     // Panero & Zelnik 5.1: on 24 in centres fewer than 5 in 100 men are undisturbed, 28 in is a compromise, 30 in serves 95.
-    ['T12, 24 in', 24 * INCH, 'fail', 0, 0.05],
-    ['T12, 28 in', 28 * INCH, 'marginal', 0, 0.9],
-    ['T12, 30 in', 30 * INCH, 'pass', 0.95, 1],
+    [
+      outside('Panero & Zelnik 1979, 5.1', 'T12: on 24 in centres fewer than 5 in 100 men are undisturbed'),
+      24 * INCH,
+      'fail',
+      0,
+      0.05,
+    ],
+    [outside('Panero & Zelnik 1979, 5.1', 'T12: 28 in is a compromise'), 28 * INCH, 'marginal', 0, 0.9],
+    [outside('Panero & Zelnik 1979, 5.1', 'T12: 30 in serves 95 in 100'), 30 * INCH, 'pass', 0.95, 1],
   ] as const)('%s between men', (_, apart, verdict, least, most) => {
     const finding = between(apart, ['Men'], ['Men']);
     expect(finding.verdict).toBe(verdict);

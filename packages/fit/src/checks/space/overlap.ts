@@ -15,6 +15,7 @@ export const overlap: Check = {
   limits: 'None may, beyond 1 mm.',
   sources: [{ name: 'geometry', says: 'Two things cannot stand in one place.', read: 'derived' }],
   strength: 'strong',
+  unpublished: 'whether two outlines meet is geometry',
   caution: 'A door that cannot open fully can block a way out. Your local fire official decides.',
   unit: 'mm',
   example: {

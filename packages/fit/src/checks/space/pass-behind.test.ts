@@ -12,6 +12,7 @@ import {
   nowhere,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 const names = ['Left', 'Middle', 'Right'];
 
@@ -35,11 +36,11 @@ const judge = (...place: Parameters<typeof row>) => findingsOf(row(...place), 'p
 describe('pass-behind: near edge to what stands behind, preferred 1219, outer 965 in a row of three', () => {
   it.each([
     // Panero & Zelnik 3.4: 18 in for the seat and 30 in to walk.
-    ['T13, 457 + 762', 457 + 762, 'pass'],
+    [outside('Panero & Zelnik 1979, 3.4', 'T13: 18 in for the seat and 30 in to pass are 48 in'), 457 + 762, 'pass'],
     ['48 in', 48 * 25.4, 'pass'],
     ['1 mm is allowed', 1218.2, 'pass'],
     ['2 mm are not', 1217, 'marginal'],
-    ['NUREG-0700: 36 in is room to rise, not to pass', 914.4, 'marginal'],
+    [outside('NUREG-0700 Rev. 2, 12.1.1.3-5', '36 in is room to rise, not to pass'), 914.4, 'marginal'],
     ['no room at all is for room-behind to fail', 700, 'marginal'],
   ] as const)('two in a row, %s', (_, behind, verdict) => {
     expect(judge(2, behind).map((finding) => finding.verdict)).toEqual([verdict, verdict]);
@@ -59,8 +60,16 @@ describe('pass-behind: near edge to what stands behind, preferred 1219, outer 96
 
   it.each([
     // Bell System table: an alley of 914 with a passage of 508 or 686 behind the seats.
-    ['T14, 914 + 508: past a seat at rest', 1422, 'past a seat pushed back takes 1524 mm'],
-    ['T14, 914 + 686: even past a seat pushed back', 1600, 'even past a seat pushed back'],
+    [
+      outside('Bell System cable-frame table', 'T14: 36 in and 20 in to pass sideways'),
+      1422,
+      'past a seat pushed back takes 1524 mm',
+    ],
+    [
+      outside('Bell System cable-frame table', 'T14: 36 in and 27 in to walk past'),
+      1600,
+      'even past a seat pushed back',
+    ],
     ['30 + 30 in', 1524, 'even past a seat pushed back'],
   ])('%s', (_, behind, words) => {
     const [finding] = judge(2, behind);

@@ -3,6 +3,7 @@ import type { Booth, Placement } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
 import { aColumn, aRack } from '../../testing/floor.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 /** A seated desk of 1500 × 700 in a room of 10 × 20 m, and what else stands there. */
@@ -24,10 +25,10 @@ const behind = (placements: readonly Placement[], parts?: Partial<Booth>) =>
 
 describe('room-behind: near edge to the first thing behind it, preferred 914, outer 762', () => {
   it.each([
-    ['T15: 914 mm to the wall is exactly enough (NUREG-0700)', 914, 'pass', 914.4],
+    [outside('NUREG-0700 Rev. 2, 12.1.1.3-5', 'T15: 36 in to the wall is exactly enough'), 914, 'pass', 914.4],
     ['36 in', 36 * INCH, 'pass', 914.4],
-    ['T15: 900 mm is not preferred', 900, 'marginal', 914.4],
-    ['30 in is the outer limit', 30 * INCH, 'marginal', 914.4],
+    [outside('NUREG-0700 Rev. 2, 12.1.1.3-5', 'T15: 900 mm is not'), 900, 'marginal', 914.4],
+    [outside('Panero & Zelnik 1979, 3.2', 'the chair’s clearance zone of 30 in'), 30 * INCH, 'marginal', 914.4],
     ['1 mm is allowed', 761.2, 'marginal', 914.4],
     ['750 mm fails', 750, 'fail', 762],
   ])('%s', (_, y, verdict, limit) => {

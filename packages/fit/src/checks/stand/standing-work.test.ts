@@ -12,6 +12,7 @@ import {
   given,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 type Height = number | readonly [number, number];
 
@@ -64,38 +65,59 @@ describe('standing-work: W − Es, with 25 mm of shoe', () => {
 
   it.each([
     // Panero & Zelnik, Table 1: a comfortable counter is 3 in below the elbow, shoes being in the figures.
-    ['T9, 5th percentile man', 1041, 965],
-    ['T9, 95th percentile man', 1168, 1092],
-    ['T9, the least of both sexes', 965, 889],
-  ])('%s: elbow %d, counter %d', (_, elbow, counter) => {
+    [outside('Panero & Zelnik 1979, Table 1', 'T9: elbow 1041, counter 965 mm'), 1041, 965],
+    [outside('Panero & Zelnik 1979, Table 1', 'T9: elbow 1168, counter 1092 mm'), 1168, 1092],
+    [outside('Panero & Zelnik 1979, Table 1', 'T9: elbow 965, counter 889 mm'), 965, 889],
+  ])('%s', (_, elbow, counter) => {
     const finding = judge(noor(elbow), counter, 'controls', { shoe: given(0) });
     expect(finding).toMatchObject({ verdict: 'pass', measured: -76 });
   });
 
   it.each([
     // California State Fund and NIOSH 97-117: precision work 4 in above the elbow, within 94 to 109 cm.
-    ['precision work 4 in above', 'precision', 102, 'marginal'],
-    ['precision work 50 mm above (CCOHS)', 'precision', 50, 'pass'],
-    ['DGUV 215-410: at the elbow, for writing', 'writing', 0, 'pass'],
+    [
+      outside('California State Fund and NIOSH 97-117', 'precision work 4 in above the elbow'),
+      'precision',
+      102,
+      'marginal',
+    ],
+    [outside('CCOHS, in a secondary source', 'precision work 5 cm above the elbow'), 'precision', 50, 'pass'],
+    [outside('DGUV Information 215-410', 'work at the elbow'), 'writing', 0, 'pass'],
   ] as const)('%s', (_, task, offset, verdict) => {
     expect(judge(noor(1000), 1025 + offset, task).verdict).toBe(verdict);
   });
 
   it.each([
-    ['T26, the shortest', 1493, 'female', 'marginal'],
-    ['T26, the tallest', 1913, 'male', 'pass'],
-  ] as const)('%s of EN 527-1 can write at a 950 to 1250 table', (_, stature, sex, verdict) => {
+    [
+      outside('EN 527-1:2011, in a secondary source', 'T26: stature 1493 at a 950 to 1250 mm table'),
+      1493,
+      'female',
+      'marginal',
+    ],
+    [
+      outside('EN 527-1:2011, in a secondary source', 'T26: stature 1913 at a 950 to 1250 mm table'),
+      1913,
+      'male',
+      'pass',
+    ],
+  ] as const)('%s', (_, stature, sex, verdict) => {
     const finding = judge(anOperator('Noor', { stature }, sex), [950, 1250], 'writing');
     expect(finding.verdict).toBe(verdict);
     expect(finding.shareAtLimit).toBeGreaterThan(0.95);
   });
 
-  it('T27: a declared height of 1750 stands for about 1725 (City University of Hong Kong, Ch2-1)', () => {
-    const declared: Operator = { ...anOperator('Noor', { stature: 1750 }), statureIsReported: true };
-    const work = (who: Operator) => judge(who, 1000).measured!;
-    expect(Math.abs(work(declared) - work(anOperator('Noor', { stature: 1725 })))).toBeLessThan(3);
-    expect(work(declared) - work(anOperator('Noor', { stature: 1750 }))).toBeGreaterThan(10);
-  });
+  it(
+    outside(
+      'City University of Hong Kong, Online Anthropometry, Ch2-1',
+      'T27: a declared height of 1750 mm stands for about 1725',
+    ),
+    () => {
+      const declared: Operator = { ...anOperator('Noor', { stature: 1750 }), statureIsReported: true };
+      const work = (who: Operator) => judge(who, 1000).measured!;
+      expect(Math.abs(work(declared) - work(anOperator('Noor', { stature: 1725 })))).toBeLessThan(3);
+      expect(work(declared) - work(anOperator('Noor', { stature: 1750 }))).toBeGreaterThan(10);
+    },
+  );
 });
 
 describe('standing-work at a 42 in desk for controls', () => {

@@ -3,6 +3,7 @@ import type { Booth, Desk } from '../../booth.js';
 import { assess } from '../../assess/assess.js';
 import { aBooth, aCrowd, aDesk, anOperator, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { outside } from '../../testing/outside.js';
 
 function counter(desk: Partial<Desk>, parts: Partial<Booth> = {}): Booth {
   return aBooth({
@@ -21,12 +22,12 @@ const judge = (...place: Parameters<typeof counter>) => findingOf(counter(...pla
 
 describe('toe-space: 100 deep × 100 high', () => {
   it.each([
-    ['at the bound', 100, 100, 'pass'],
+    [outside('MIL-STD-1472F, 5.7.1.1, from memory', '100 mm deep, 100 high'), 100, 100, 'pass'],
     ['1 mm is allowed', 99, 99, 'pass'],
     ['too shallow', 98, 100, 'fail'],
     ['too low', 100, 98, 'fail'],
-    ['Panero & Zelnik, 4 in', 102, 102, 'pass'],
-    ['EN 527-1', 150, 120, 'pass'],
+    [outside('Panero & Zelnik 1979, counter drawing', '4 in deep'), 102, 102, 'pass'],
+    [outside('EN 527-1:2011, in a secondary source', '150 mm deep, 120 high'), 150, 120, 'pass'],
     ['none at all', 0, 0, 'fail'],
   ] as const)('%s: %d × %d', (_, depth, height, verdict) => {
     expect(judge(space(depth, height)).verdict).toBe(verdict);

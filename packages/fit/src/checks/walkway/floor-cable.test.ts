@@ -3,6 +3,7 @@ import type { Booth, Cable } from '../../booth.js';
 import { aBooth, given, nowhere } from '../../testing/booths.js';
 import { findingOf } from '../../testing/findings.js';
 import { aCable, aWalkway } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 function crossing(height: number, cable: Partial<Cable> = {}, parts: Partial<Booth> = {}): Booth {
@@ -20,14 +21,14 @@ const ramp = (slope: number): Partial<Cable> => ({ cover: given('ramp'), slope: 
 
 describe('floor-cable: 1/4 in bare, 1/2 in bevelled, beyond that a ramp of 1:12', () => {
   it.each<[string, number, Partial<Cable>, string]>([
-    ['1/4 in bare', INCH / 4, {}, 'pass'],
+    [outside('2010 ADA Standards 303.2', '1/4 in upright'), INCH / 4, {}, 'pass'],
     ['6.4 mm bare', 6.4, {}, 'pass'],
     ['7 mm bare', 7, {}, 'fail'],
     ['1/2 in bare', INCH / 2, {}, 'fail'],
-    ['1/2 in bevelled', INCH / 2, bevelled, 'pass'],
-    ['13 mm bevelled, as the standard prints it', 13, bevelled, 'pass'],
+    [outside('2010 ADA Standards 303.3', '1/2 in bevelled'), INCH / 2, bevelled, 'pass'],
+    [outside('2010 ADA Standards 303.3', '13 mm bevelled, as it is printed'), 13, bevelled, 'pass'],
     ['14 mm bevelled', 14, bevelled, 'fail'],
-    ['3/4 in under a ramp of 9 in', 0.75 * INCH, ramp(9 * INCH), 'pass'],
+    [outside('2010 ADA Standards 303.4 and 405.2', 'above it a ramp of 1:12'), 0.75 * INCH, ramp(9 * INCH), 'pass'],
     ['3/4 in under a ramp of 8 in', 0.75 * INCH, ramp(8 * INCH), 'fail'],
     ['1/2 in under a ramp of 1 in: a ramp is held to its own rule', INCH / 2, ramp(INCH), 'fail'],
     ['1/4 in needs no ramp, however short', INCH / 4, ramp(10), 'pass'],

@@ -3,6 +3,7 @@ import type { Booth, LimitProfile, Room, Walkway } from '../../booth.js';
 import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aWalkway } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 /** A walkway of a given clear width behind a desk. */
@@ -34,18 +35,48 @@ const both = { sprinklers: true, voiceAlarm: true };
 
 describe('walkway-capacity: clear width against people × width for each', () => {
   it.each<[string, LimitProfile, Partial<Room>, number, number]>([
-    ['W10: 300 people, no sprinklers: 60 in', 'us', {}, 300, 60 * INCH],
-    ['W10: 300 people, sprinklers and a voice alarm: 45 in', 'us', both, 300, 45 * INCH],
+    [outside('IBC 2018 1005.3.2', 'W10: 300 people, no sprinklers: 60 in'), 'us', {}, 300, 60 * INCH],
+    [outside('IBC 2018 1005.3.2', 'W10: with sprinklers and a voice alarm: 45 in'), 'us', both, 300, 45 * INCH],
     ['sprinklers alone change nothing', 'us', { sprinklers: true }, 300, 60 * INCH],
     ['a voice alarm alone changes nothing', 'us', { voiceAlarm: true }, 300, 60 * INCH],
-    ['W9: 100 people: 20 in, and the least width of the way governs', 'us', {}, 100, 20 * INCH],
-    ['W11: 36 in serve 180', 'us', {}, 180, 36 * INCH],
-    ['W11: 44 in serve 220', 'us', {}, 220, 44 * INCH],
+    [outside('New York City Building Code 2022', 'W9: 100 people: 20 in'), 'us', {}, 100, 20 * INCH],
+    [outside('IBC 2018 1005.3.2', 'W11: 36 in serve 180'), 'us', {}, 180, 36 * INCH],
+    [outside('IBC 2018 1005.3.2', 'W11: 44 in serve 220'), 'us', {}, 220, 44 * INCH],
     ['generic is as us', 'generic', {}, 300, 60 * INCH],
-    ['W15: 1000 mm serve 110 in England, by the row below', 'uk', {}, 110, 850],
-    ['W15: 1100 mm serve 220 in England', 'uk', {}, 220, 1050],
-    ['W15: 1200 mm serve 240 in England', 'uk', {}, 240, 1200],
-    ['W16: 165 people in England need 1050 mm', 'uk', {}, 165, 1050],
+    [
+      outside(
+        'Approved Document B vol. 2 (England), in secondary sources',
+        'W15: 1000 mm serve 110, by the row for 850',
+      ),
+      'uk',
+      {},
+      110,
+      850,
+    ],
+    [
+      outside(
+        'Approved Document B vol. 2 (England), in secondary sources',
+        'W15: 1100 mm serve 220, by the row for 1050',
+      ),
+      'uk',
+      {},
+      220,
+      1050,
+    ],
+    [
+      outside('Approved Document B vol. 2 (England), in secondary sources', 'W15: 1200 mm serve 240'),
+      'uk',
+      {},
+      240,
+      1200,
+    ],
+    [
+      outside('Approved Document B vol. 2 (England), in secondary sources', 'W16: 165 people need 1050 mm'),
+      'uk',
+      {},
+      165,
+      1050,
+    ],
     ['England has no exception for sprinklers', 'uk', both, 240, 1200],
   ])('%s', (_, limits, room, people, need) => {
     expect(capacity(3000, people, limits, room).limit).toBeCloseTo(need, 6);
@@ -53,7 +84,7 @@ describe('walkway-capacity: clear width against people × width for each', () =>
     expect(capacity(need - 1.5, people, limits, room).verdict).toBe('fail');
   });
 
-  it('W11: 44 in serve 293 with sprinklers and a voice alarm, not 294', () => {
+  it(outside('IBC 2018 1005.3.2', 'W11: 44 in serve 293 with sprinklers and a voice alarm'), () => {
     expect(capacity(44 * INCH, 293, 'us', both).verdict).toBe('pass');
     expect(capacity(44 * INCH, 294, 'us', both).margin).toBeCloseTo((44 - 44.1) * INCH, 6);
   });

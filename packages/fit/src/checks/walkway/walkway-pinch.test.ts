@@ -3,6 +3,7 @@ import type { Booth, Column, Pinch } from '../../booth.js';
 import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aRack, aWalkway } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 function pinch(at: number | undefined, width: number, length: number): Pinch {
@@ -24,10 +25,30 @@ const judge = (...args: Parameters<typeof way>) => findingOf(way(...args), 'walk
 
 describe('walkway-pinch: 32 in wide over at most 24 in, 48 in apart', () => {
   it.each<[string, Pinch[], string, number]>([
-    ['W32: 815 wide, 610 long, 1220 apart', [pinch(1000, 815, 610), pinch(2830, 815, 610)], 'pass', 610],
-    ['W32: 900 apart', [pinch(1000, 815, 610), pinch(2510, 815, 610)], 'fail', 900],
-    ['W32: 611 long', [pinch(1000, 815, 611)], 'fail', 611],
-    ['W32: 812 wide', [pinch(1000, 812, 610)], 'fail', 812],
+    [
+      outside('2010 ADA Standards 403.5.1, exception', 'W32: 815 mm wide, 610 long, 1220 apart'),
+      [pinch(1000, 815, 610), pinch(2830, 815, 610)],
+      'pass',
+      610,
+    ],
+    [
+      outside('2010 ADA Standards 403.5.1, exception', 'W32: 900 apart is too near'),
+      [pinch(1000, 815, 610), pinch(2510, 815, 610)],
+      'fail',
+      900,
+    ],
+    [
+      outside('2010 ADA Standards 403.5.1, exception', 'W32: 611 long is too long'),
+      [pinch(1000, 815, 611)],
+      'fail',
+      611,
+    ],
+    [
+      outside('2010 ADA Standards 403.5.1, exception', 'W32: 812 wide is too narrow'),
+      [pinch(1000, 812, 610)],
+      'fail',
+      812,
+    ],
     ['32 in wide and 24 in long, as printed in inches', [pinch(undefined, 32 * INCH, 24 * INCH)], 'pass', 32 * INCH],
     ['the order in the text does not matter', [pinch(2510, 815, 610), pinch(1000, 815, 610)], 'fail', 900],
     [

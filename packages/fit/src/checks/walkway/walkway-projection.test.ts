@@ -3,6 +3,7 @@ import type { Booth, Projection, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aMonitor, aScreen, aWalkway } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 function projection(height: number, reach: number): Projection {
@@ -32,13 +33,28 @@ const judge = (...args: Parameters<typeof way>) => findingOf(way(...args), 'walk
 
 describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
   it.each<[string, Projection[], string, number | undefined]>([
-    ['4 in at 50 in', [projection(50 * INCH, 4 * INCH)], 'pass', 4 * INCH],
-    ['100 mm', [projection(1200, 100)], 'pass', 100],
+    [
+      outside('2010 ADA Standards 307.2', '4 in between 27 and 80 in high'),
+      [projection(50 * INCH, 4 * INCH)],
+      'pass',
+      4 * INCH,
+    ],
+    [outside('2010 ADA Standards 307.2', '100 mm, as it is printed'), [projection(1200, 100)], 'pass', 100],
     ['within 1 mm', [projection(1200, 102.5)], 'pass', 102.5],
     ['5 in at 50 in', [projection(50 * INCH, 5 * INCH)], 'fail', 5 * INCH],
-    ['a foot, but a cane finds it at 27 in', [projection(27 * INCH, 12 * INCH)], 'pass', undefined],
+    [
+      outside('2010 ADA Standards 307.2', 'any reach at 27 in: a cane finds it'),
+      [projection(27 * INCH, 12 * INCH)],
+      'pass',
+      undefined,
+    ],
     ['a foot at 28 in', [projection(28 * INCH, 12 * INCH)], 'fail', 12 * INCH],
-    ['a foot at 80 in', [projection(80 * INCH, 12 * INCH)], 'fail', 12 * INCH],
+    [
+      outside('2010 ADA Standards 307.2', '80 in is still in the way'),
+      [projection(80 * INCH, 12 * INCH)],
+      'fail',
+      12 * INCH,
+    ],
     ['a foot above heads', [projection(81 * INCH, 12 * INCH)], 'pass', undefined],
     ['the farthest of several', [projection(1200, 50), projection(1300, 150)], 'fail', 150],
   ])('%s', (_, projections, verdict, measured) => {

@@ -3,6 +3,7 @@ import type { Booth, Room, Walkway } from '../../booth.js';
 import { aBooth, aDesk, aPlacement, aRoom, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aWalkway } from '../../testing/floor.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 interface Plan {
@@ -35,13 +36,21 @@ const turn = (parts: Plan) => findingOf(plan(parts), 'walkway-turn');
 
 describe('walkway-turn: 42, 48 and 42 in, or 60 in at the turn, round something narrower than 48 in', () => {
   it.each<[string, Plan, string]>([
-    ['W33: counter 40 in, lanes 42 in, end 48 in', {}, 'pass'],
-    ['W33: the lane before it 40 in', { before: 40 }, 'fail'],
+    [outside('2010 ADA Standards 403.5.2', 'W33: round 40 in, lanes of 42 in and 48 in at the turn'), {}, 'pass'],
+    [outside('2010 ADA Standards 403.5.2', 'W33: a lane of 40 in is too narrow'), { before: 40 }, 'fail'],
     ['W33: the lane after it 40 in', { after: 40 }, 'fail'],
-    ['W33: both lanes 40 in, the end 60 in', { before: 40, after: 40, end: 60 }, 'pass'],
+    [
+      outside('2010 ADA Standards 403.5.2', 'W33: unless it is 60 in at the turn'),
+      { before: 40, after: 40, end: 60 },
+      'pass',
+    ],
     ['W33: both lanes 40 in, the end 59 in', { before: 40, after: 40, end: 59 }, 'fail'],
     ['the end 47 in', { end: 47 }, 'fail'],
-    ['W33: a counter 48 in wide', { deep: 48, before: 36, end: 36, after: 36 }, 'pass'],
+    [
+      outside('2010 ADA Standards 403.5.2', 'W33: round 48 in the rule does not apply'),
+      { deep: 48, before: 36, end: 36, after: 36 },
+      'pass',
+    ],
     ['a counter 47 in wide', { deep: 47, before: 36, end: 36, after: 36 }, 'fail'],
   ])('%s', (_, parts, verdict) => {
     expect(turn(parts).verdict).toBe(verdict);

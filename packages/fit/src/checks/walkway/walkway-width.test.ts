@@ -4,6 +4,7 @@ import { aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given, nowhere }
 import { aColumn, aMonitor, aPlatform, aRack, aScreen, aWalkway, aWheelchairSpace } from '../../testing/floor.js';
 import { findingOf } from '../../testing/findings.js';
 import { bare, behind } from '../../testing/walkways.js';
+import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 
 const width = (booth: Booth) => findingOf(booth, 'walkway-width');
@@ -30,21 +31,24 @@ describe('walkway-width: what is left after desks and people who sit', () => {
     expect(width(booth).measured).toBeCloseTo(900, 6);
   });
 
-  it('W1: two tables that face an accessway 12 in wide, chairs on both sides: 50 in from edge to edge', () => {
-    const booth = behind(0, aWalkway('Between', ['Left', 'Right'], { serves: given(20) }), {
-      desks: [aDesk('Left', 740), aDesk('Right', 740)],
-      operators: [anOperator('Noor', { stature: 1630 }), anOperator('Tobias', { stature: 1850 })],
-      workstations: [aStation('Sound', 'Left', 'Tall', ['Noor']), aStation('Words', 'Right', 'Tall', ['Tobias'])],
-      placements: [
-        aPlacement(['Left'], 3000, 3000 + 50 * INCH),
-        // Turned about: its operator faces the back wall, and its near left corner is the one farthest right.
-        aPlacement(['Right'], 4500, 3000, 180),
-      ],
-    });
-    const finding = width(booth);
-    expect(finding.measured).toBeCloseTo(12 * INCH, 6);
-    expect(finding.terms).toContain('50 in from Left to Right − 38 in occupied seat');
-  });
+  it(
+    outside('IBC 2009 1017.4', 'W1: 19 in of chair on both sides of an accessway of 12 in: 50 in from table to table'),
+    () => {
+      const booth = behind(0, aWalkway('Between', ['Left', 'Right'], { serves: given(20) }), {
+        desks: [aDesk('Left', 740), aDesk('Right', 740)],
+        operators: [anOperator('Noor', { stature: 1630 }), anOperator('Tobias', { stature: 1850 })],
+        workstations: [aStation('Sound', 'Left', 'Tall', ['Noor']), aStation('Words', 'Right', 'Tall', ['Tobias'])],
+        placements: [
+          aPlacement(['Left'], 3000, 3000 + 50 * INCH),
+          // Turned about: its operator faces the back wall, and its near left corner is the one farthest right.
+          aPlacement(['Right'], 4500, 3000, 180),
+        ],
+      });
+      const finding = width(booth);
+      expect(finding.measured).toBeCloseTo(12 * INCH, 6);
+      expect(finding.terms).toContain('50 in from Left to Right − 38 in occupied seat');
+    },
+  );
 
   it.each([
     ['36 in', 55, 36],
@@ -66,19 +70,44 @@ describe('walkway-width: what is left after desks and people who sit', () => {
 
 describe('walkway-width: the published least width', () => {
   it.each<[string, LimitProfile, Partial<Walkway>, number]>([
-    ['W8: 60 people, seats on both sides', 'us', { serves: given(60), seats: given('both-sides') }, 42 * INCH],
-    ['W8: 49 people, seats on both sides', 'us', { serves: given(49), seats: given('both-sides') }, 36 * INCH],
+    [
+      outside('IBC/IFC 2018 1029.9.1', 'W8: 60 people, seats on both sides: 42 in'),
+      'us',
+      { serves: given(60), seats: given('both-sides') },
+      42 * INCH,
+    ],
+    [
+      outside('IBC/IFC 2018 1029.9.1', 'W8: 49 people, seats on both sides: 36 in'),
+      'us',
+      { serves: given(49), seats: given('both-sides') },
+      36 * INCH,
+    ],
     ['50 people, seats on both sides', 'us', { serves: given(50), seats: given('both-sides') }, 42 * INCH],
     ['50 people', 'us', { serves: given(50) }, 36 * INCH],
     ['51 people', 'us', { serves: given(51) }, 42 * INCH],
     ['nobody says how many', 'us', { serves: undefined }, 36 * INCH],
     ['nobody says how many, seats on both sides', 'us', { serves: undefined, seats: given('both-sides') }, 42 * INCH],
-    ['operators only', 'us', { users: given('operators') }, 28 * INCH],
+    [outside('OSHA 29 CFR 1910.36(g)(2)', 'exit access of 28 in'), 'us', { users: given('operators') }, 28 * INCH],
     ['generic is as us', 'generic', { serves: given(51) }, 42 * INCH],
-    ['60 people in England', 'uk', { serves: given(60) }, 750],
+    [
+      outside('Approved Document B vol. 2 (England), in secondary sources', '60 people: 750 mm'),
+      'uk',
+      { serves: given(60) },
+      750,
+    ],
     ['61 people in England', 'uk', { serves: given(61) }, 850],
-    ['110 people in England', 'uk', { serves: given(110) }, 850],
-    ['220 people in England', 'uk', { serves: given(220) }, 1050],
+    [
+      outside('Approved Document B vol. 2 (England), in secondary sources', '110 people: 850 mm'),
+      'uk',
+      { serves: given(110) },
+      850,
+    ],
+    [
+      outside('Approved Document B vol. 2 (England), in secondary sources', '220 people: 1050 mm'),
+      'uk',
+      { serves: given(220) },
+      1050,
+    ],
     ['240 people in England', 'uk', { serves: given(240) }, 1200],
     ['operators in England', 'uk', { users: given('operators') }, 28 * INCH],
   ])('%s', (_, limits, walkway, least) => {
