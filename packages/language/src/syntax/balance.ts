@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import { vocabulary } from '../vocabulary/vocabulary.js';
 import { fault, type Fault, type Token } from './faults.js';
 
@@ -60,14 +61,14 @@ class Balancer {
 
   private opens(index: number): void {
     const head = this.headBefore(index);
-    if (!head) this.faults.push(fault('stray-brace', this.input[index]!, 'This { opens no block: remove it.'));
+    if (!head) this.faults.push(fault('stray-brace', this.input[index]!, say`This { opens no block: remove it.`));
     else this.output.push(this.input[index]!);
     this.open.push({ head: head ?? [], word: head?.[0]?.image ?? '', dropped: !head });
   }
 
   private closes(token: Token): void {
     const opened = this.open.pop();
-    if (!opened) this.faults.push(fault('stray-brace', token, 'This } closes nothing: remove it.'));
+    if (!opened) this.faults.push(fault('stray-brace', token, say`This } closes nothing: remove it.`));
     else if (!opened.dropped) this.output.push(token);
   }
 
@@ -102,8 +103,8 @@ class Balancer {
     if (!this.isReservedName(index + 1)) return index;
     const message =
       type === 'QUANTITY'
-        ? `A name starts with a letter: \`${next.image}\` cannot be one.`
-        : `\`${next.image}\` is a word of the language. Write the name with a capital: \`${capital(next.image)}\`.`;
+        ? say`A name starts with a letter: \`${next.image}\` cannot be one.`
+        : say`\`${next.image}\` is a word of the language. Write the name with a capital: \`${capital(next.image)}\`.`;
     this.faults.push(fault('reserved-name', next, message, { text: next.image, suggestions: [capital(next.image)] }));
     this.output.push(this.asName(next));
     return index + 1;
@@ -116,9 +117,9 @@ class Balancer {
     this.output.push(this.insert('{'));
     if (next === undefined || outer.has(next) || next === '}' || next === 'place' || next === 'import') {
       this.output.push(this.insert('}'));
-      this.faults.push(fault('missing-brace', head, `${label} needs a block after it: { … }.`));
+      this.faults.push(fault('missing-brace', head, say`${label} needs a block after it: { … }.`));
     } else {
-      this.faults.push(fault('missing-brace', head, `A { is missing after ${label}.`));
+      this.faults.push(fault('missing-brace', head, say`A { is missing after ${label}.`));
       this.open.push({ head, word: head[0]!.image, dropped: false });
     }
   }
@@ -162,7 +163,7 @@ class Balancer {
       const { head, dropped } = this.open.pop()!;
       if (dropped) continue;
       this.output.push(this.insert('}'));
-      this.faults.push(fault('missing-brace', head, `${labelOf(head)} is not closed: a } is missing.`));
+      this.faults.push(fault('missing-brace', head, say`${labelOf(head)} is not closed: a } is missing.`));
     }
   }
 

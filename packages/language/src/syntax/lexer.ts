@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import { DefaultLexer, type LexerResult, type TokenizeOptions } from 'langium';
 import { balance } from './balance.js';
 import { fault } from './faults.js';
@@ -12,7 +13,7 @@ export class BoothLexer extends DefaultLexer {
       .filter(({ tokenType }) => tokenType.name === 'OPEN_COMMENT')
       .map((token) => {
         const start = { ...token, endOffset: token.startOffset + 1 };
-        return fault('open-comment', start, 'This comment is never closed: */ is missing.');
+        return fault('open-comment', start, say`This comment is never closed: */ is missing.`);
       });
     return { ...result, tokens, errors: [...result.errors, ...faults, ...openComments] };
   }

@@ -1,7 +1,9 @@
+import { said, say } from '@boothwright/fit';
 import { AbstractParserErrorMessageProvider, DefaultLexerErrorMessageProvider } from 'langium';
 import type { Token } from './faults.js';
 
-const advice: Record<string, string> = {
+/** Why these marks have no meaning; shown in the language that is spoken. */
+export const markAdvice: Record<string, string> = {
   ':': 'a property and its value need only a space between them: `width 60in`',
   '=': 'a property and its value need only a space between them: `width 60in`',
   ';': 'a property needs no mark at its end',
@@ -16,8 +18,10 @@ const advice: Record<string, string> = {
 export class BoothLexerMessages extends DefaultLexerErrorMessageProvider {
   override buildUnexpectedCharactersMessage(text: string, offset: number, length: number): string {
     const found = text.slice(offset, offset + length);
-    const hint = advice[found[0]!];
-    return hint ? `\`${found}\` has no meaning here: ${hint}.` : `\`${found}\` has no meaning here: remove it.`;
+    const hint = markAdvice[found[0]!];
+    return hint
+      ? say`\`${found}\` has no meaning here: ${said(hint)}.`
+      : say`\`${found}\` has no meaning here: remove it.`;
   }
 }
 
@@ -41,10 +45,10 @@ export class BoothParserMessages extends AbstractParserErrorMessageProvider {
 }
 
 function cannotFollow(actual: Token | undefined, previous?: Token): string {
-  if (!actual?.image) return `The text ends too early${after(previous)}.`;
-  return `\`${actual.image}\` does not belong here${after(previous)}: remove it, or put what it belongs to before it.`;
-}
-
-function after(previous: Token | undefined): string {
-  return previous?.image ? `, after \`${previous.image}\`` : '';
+  const before = previous?.image;
+  if (!actual?.image)
+    return before ? say`The text ends too early, after \`${before}\`.` : say`The text ends too early.`;
+  return before
+    ? say`\`${actual.image}\` does not belong here, after \`${before}\`: remove it, or put what it belongs to before it.`
+    : say`\`${actual.image}\` does not belong here: remove it, or put what it belongs to before it.`;
 }

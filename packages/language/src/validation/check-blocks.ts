@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import { AstUtils, GrammarUtils } from 'langium';
 import { type Block, isBlock, isScreen, type Screen } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
@@ -29,15 +30,22 @@ export function checkBlocks(context: Context): void {
 function checkBlock(block: Block | Screen, context: Context): void {
   const entry = entryOfHolder(block);
   if (!isInPlace(block)) {
-    const home = entry.within === 'file' ? 'stands on its own' : `belongs in a ${entry.within} block`;
-    context.say('misplaced', partOf(block, 'kind'), `\`${entry.word}\` ${home}, not here.`);
+    const message =
+      entry.within === 'file'
+        ? say`\`${entry.word}\` stands on its own, not here.`
+        : say`\`${entry.word}\` belongs in a ${entry.within} block, not here.`;
+    context.say('misplaced', partOf(block, 'kind'), message);
     return;
   }
   if (isScreen(block)) checkScreenName(block, context);
   else checkTitle(block, context);
   const hasBraces = GrammarUtils.findNodeForKeyword(block.$cstNode, '{') !== undefined;
   if (isBlock(block) && isBlock(block.$container) && !hasBraces)
-    context.say('missing-brace', block.$cstNode, `\`${entry.word}\` needs a block after it, such as ${entry.example}.`);
+    context.say(
+      'missing-brace',
+      block.$cstNode,
+      say`\`${entry.word}\` needs a block after it, such as ${entry.example}.`,
+    );
   for (const nested of nestedOf(block)) checkBlock(nested, context);
   checkOnce(nestedOf(block).filter(isBlock), context);
   checkItems(block, context);
@@ -49,17 +57,26 @@ function checkTitle(block: Block, context: Context): void {
     if (block.name !== undefined) {
       const quoted = `"${block.name}"`;
       const data = { text: block.name, suggestions: [quoted] };
-      context.say('missing-name', partOf(block, 'name'), `The title of the booth stands in quotes: ${quoted}.`, data);
+      context.say(
+        'missing-name',
+        partOf(block, 'name'),
+        say`The title of the booth stands in quotes: ${quoted}.`,
+        data,
+      );
     } else if (block.title === undefined || readText(block.title).value === '')
-      context.say('missing-name', partOf(block, 'kind'), `\`${word}\` needs a title, such as "Larkfield Hall".`);
+      context.say('missing-name', partOf(block, 'kind'), say`\`${word}\` needs a title, such as "Larkfield Hall".`);
     return;
   }
   if (block.title !== undefined)
-    context.say('unwanted-name', partOf(block, 'title'), `\`${word}\` takes no title in quotes.`);
+    context.say('unwanted-name', partOf(block, 'title'), say`\`${word}\` takes no title in quotes.`);
   if (naming === 'name' && block.name === undefined && block.title === undefined)
-    context.say('missing-name', partOf(block, 'kind'), `\`${word}\` needs a name, such as ${example.split(' {')[0]!}.`);
+    context.say(
+      'missing-name',
+      partOf(block, 'kind'),
+      say`\`${word}\` needs a name, such as ${example.split(' {')[0]!}.`,
+    );
   if (naming === 'none' && block.name !== undefined)
-    context.say('unwanted-name', partOf(block, 'name'), `\`${word}\` takes no name.`);
+    context.say('unwanted-name', partOf(block, 'name'), say`\`${word}\` takes no name.`);
 }
 
 function checkScreenName(screen: Screen, context: Context): void {
@@ -67,7 +84,7 @@ function checkScreenName(screen: Screen, context: Context): void {
     checkReference(screen.monitor, screen, context);
     return;
   }
-  const message = 'Say which monitor stands here: `monitor`, its name, and where it stands in { }.';
+  const message = say`Say which monitor stands here: \`monitor\`, its name, and where it stands in { }.`;
   context.say('missing-name', partOf(screen, 'kind'), message);
 }
 
@@ -80,9 +97,9 @@ function checkOnce(blocks: readonly Block[], context: Context): void {
     else {
       context.report({
         code: 'duplicate-block',
-        message: `There is already ${aOf(kinds[block.kind])}: only one can be said.`,
+        message: say`There is already ${aOf(kinds[block.kind])}: only one can be said.`,
         range: partOf(block, 'kind')!.range,
-        related: [{ origin: originOf(partOf(earlier, 'kind')), message: 'The first one' }],
+        related: [{ origin: originOf(partOf(earlier, 'kind')), message: say`The first one` }],
       });
     }
   }
@@ -97,12 +114,14 @@ function checkNames(context: Context): void {
   const check = (block: Block, among: Map<string, Block>) => {
     const earlier = remember(block, among);
     if (!earlier) return;
-    const where = isOwn(earlier) ? '' : ` in ${context.nameOf(AstUtils.getDocument(earlier))}`;
+    const [what, name] = [aOf(kinds[earlier.kind]), block.name!];
     context.report({
       code: 'duplicate-name',
-      message: `There is already ${aOf(kinds[earlier.kind])} called \`${block.name}\`${where}. Choose another name.`,
+      message: isOwn(earlier)
+        ? say`There is already ${what} called \`${name}\`. Choose another name.`
+        : say`There is already ${what} called \`${name}\` in ${context.nameOf(AstUtils.getDocument(earlier))}. Choose another name.`,
       range: partOf(block, 'name')!.range,
-      related: [{ origin: originOf(partOf(earlier, 'name')), message: 'The first one' }],
+      related: [{ origin: originOf(partOf(earlier, 'name')), message: say`The first one` }],
     });
   };
   for (const block of own?.blocks ?? []) {

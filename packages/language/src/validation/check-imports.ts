@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { LangiumDocument } from 'langium';
 import { readText } from '../syntax/texts.js';
 import { partOf } from '../syntax/tree.js';
@@ -17,10 +18,10 @@ export function checkImports(context: Context): void {
     }
     const target = uri && context.visible.find((each) => each.uri.toString() === uri.toString());
     if (!uri || !target) {
-      context.say('import-missing', place, `There is no readable file \`${path}\` beside this one.`);
+      context.say('import-missing', place, say`There is no readable file \`${path}\` beside this one.`);
       continue;
     }
-    if (seen.has(uri.toString())) context.say('repeated-name', place, `\`${path}\` is already imported.`);
+    if (seen.has(uri.toString())) context.say('repeated-name', place, say`\`${path}\` is already imported.`);
     seen.add(uri.toString());
     const circle = wayTo(context.document, target, context.visible);
     if (circle) {
@@ -28,7 +29,7 @@ export function checkImports(context: Context): void {
       context.say(
         'import-circle',
         place,
-        `This import goes round in a circle: ${names.join(' → ')}. Remove one of these imports.`,
+        say`This import goes round in a circle: ${names.join(' → ')}. Remove one of these imports.`,
       );
     }
   }

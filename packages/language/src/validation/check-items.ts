@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { AstNode } from 'langium';
 import {
   type Block,
@@ -62,9 +63,9 @@ function checkProperty(
   if (earlier && !entry.repeats) {
     const same = propertyOf(kindOf(holder as Holder), earlier.key) === entry;
     const message = same
-      ? `\`${node.key}\` is said twice: keep one.`
-      : `\`${earlier.key}\` and \`${node.key}\` both say ${slot}: keep one.`;
-    const related = [{ origin: originOf(partOf(earlier, 'key')), message: 'Said first here' }];
+      ? say`\`${node.key}\` is said twice: keep one.`
+      : say`\`${earlier.key}\` and \`${node.key}\` both say ${slot}: keep one.`;
+    const related = [{ origin: originOf(partOf(earlier, 'key')), message: say`Said first here` }];
     context.report({ code: 'duplicate-property', message, range: partOf(node, 'key')!.range, related });
   }
   checkValues(node, entry, next, context);
@@ -92,16 +93,16 @@ function checkContinued(node: PropertyNode, entry: PropertyEntry, next: Odd, con
     : isNames(node) && node.refs.length + node.walls.length > 0;
   const place = partOf(next, next.key === undefined ? 'stray' : 'key');
   const message = !hasValue
-    ? `\`${node.key}\` cannot be \`${typed}\`: write it like \`${node.key} ${entry.example}\`.`
+    ? say`\`${node.key}\` cannot be \`${typed}\`: write it like \`${node.key} ${entry.example}\`.`
     : takesMore
-      ? `A comma is missing before \`${typed}\`.`
-      : `\`${node.key}\` takes one value: \`${typed}\` is one too many.`;
+      ? say`A comma is missing before \`${typed}\`.`
+      : say`\`${node.key}\` takes one value: \`${typed}\` is one too many.`;
   context.say('stray-value', place, message);
 }
 
 function checkStrayBlock(block: Block, context: Context): void {
   const home = nestedHomes(block.kind);
-  context.say('misplaced', partOf(block, 'kind'), `\`${block.kind}\` belongs in a ${home} block.`);
+  context.say('misplaced', partOf(block, 'kind'), say`\`${block.kind}\` belongs in a ${home} block.`);
 }
 
 function nestedHomes(kind: string): string {
@@ -113,10 +114,15 @@ function nestedHomes(kind: string): string {
 function homeOf(key: string, holder: Holder | Document): string {
   const homes = blocksWith(key);
   const nested = isDocument(holder) ? undefined : homes.find(({ within }) => within === kindOf(holder));
-  if (nested) return `\`${key}\` belongs in the ${nested.word} block: ${nested.example}.`;
+  if (nested) return say`\`${key}\` belongs in the ${nested.word} block: ${nested.example}.`;
   const words = [...new Set(homes.map(({ word }) => `\`${word}\``))];
-  const here = isDocument(holder) ? 'outside a block' : `in ${aOf(kinds[kindOf(holder)])}`;
-  const elsewhere = isDocument(holder) ? ': put it in one, such as `desk Left { … }`' : '';
-  const home = words.length > 4 ? elsewhere : `: it belongs in ${orOf(words)}`;
-  return `\`${key}\` has no meaning ${here}${home}.`;
+  const home = words.length > 4 ? undefined : orOf(words);
+  if (isDocument(holder))
+    return home === undefined
+      ? say`\`${key}\` has no meaning outside a block: put it in one, such as \`desk Left { … }\`.`
+      : say`\`${key}\` has no meaning outside a block: it belongs in ${home}.`;
+  const here = aOf(kinds[kindOf(holder)]);
+  return home === undefined
+    ? say`\`${key}\` has no meaning in ${here}.`
+    : say`\`${key}\` has no meaning in ${here}: it belongs in ${home}.`;
 }

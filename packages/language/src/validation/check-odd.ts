@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { AstNode } from 'langium';
 import { type Document, isDocument, isFlag, isNames, isOdd, isProperty, type Odd } from '../generated/ast.js';
 import { type Holder, entryOfProperty, kindOf, partOf, type PropertyNode } from '../syntax/tree.js';
@@ -23,21 +24,27 @@ export function checkOdd(odd: Odd, previous: AstNode | undefined, holder: Holder
   if (isOdd(previous) && lineOf(odd) === endLineOf(previous)) return;
   if (context.settled.has(odd)) return;
   if (odd.stray !== undefined) {
-    context.say('stray-value', partOf(odd, 'stray'), `\`${odd.stray}\` belongs to no property: say which before it.`);
+    context.say(
+      'stray-value',
+      partOf(odd, 'stray'),
+      say`\`${odd.stray}\` belongs to no property: say which before it.`,
+    );
     return;
   }
   const key = odd.key!;
   const place = partOf(odd, 'key');
   if (isFlag(previous) && answers.has(key) && lineOf(odd) === endLineOf(previous)) {
-    const message = `\`${previous.key}\` takes no value: write it, or leave it out.`;
+    const message = say`\`${previous.key}\` takes no value: write it, or leave it out.`;
     context.say('stray-value', place, message, { text: key, suggestions: [''] });
     return;
   }
   if (isDocument(holder)) {
     const suggestions = nearest(key, [...topLevel.map(({ word }) => word), 'import', 'place', 'accept']);
     const hint =
-      suggestions.length > 0 ? didYouMean(suggestions) : ' It can be a desk, a workstation, a walkway and so on.';
-    context.say('unknown-property', place, `\`${key}\` is not known in a booth file.${hint}`, {
+      suggestions.length > 0
+        ? didYouMean(suggestions)
+        : ` ${say`It can be a desk, a workstation, a walkway and so on.`}`;
+    context.say('unknown-property', place, `${say`\`${key}\` is not known in a booth file.`}${hint}`, {
       text: key,
       suggestions,
     });
@@ -45,13 +52,13 @@ export function checkOdd(odd: Odd, previous: AstNode | undefined, holder: Holder
   }
   const kind = kindOf(holder);
   if (topLevel.some(({ word }) => word === key)) {
-    const message = `\`${key}\` cannot stand in ${aOf(kinds[kind])}: declare it on its own.`;
+    const message = say`\`${key}\` cannot stand in ${aOf(kinds[kind])}: declare it on its own.`;
     context.say('misplaced', place, message);
     return;
   }
   const suggestions = nearest(key, wordsOf(holder));
-  const known = suggestions.length > 0 ? '' : ` It has ${wordsOf(holder).slice(0, 6).join(', ')} and so on.`;
-  const message = `\`${key}\` is no property of ${aOf(kinds[kind])}.${didYouMean(suggestions)}${known}`;
+  const known = suggestions.length > 0 ? '' : ` ${say`It has ${wordsOf(holder).slice(0, 6).join(', ')} and so on.`}`;
+  const message = `${say`\`${key}\` is no property of ${aOf(kinds[kind])}.`}${didYouMean(suggestions)}${known}`;
   context.say('unknown-property', place, message, { text: key, suggestions });
 }
 

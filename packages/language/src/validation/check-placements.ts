@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { Block } from '../generated/ast.js';
 import { keywordOf, loneComma, originOf, partOf } from '../syntax/tree.js';
 import { rootsOf } from '../workspace/imports.js';
@@ -13,14 +14,14 @@ export function checkPlacements(context: Context): void {
   for (const placement of context.root.placements) {
     const { pieces, settings } = placement;
     if (pieces.length === 0)
-      context.say('missing-name', keywordOf(placement, 'place'), 'Say what is placed: `place Left at 14ft, 6ft`.');
+      context.say('missing-name', keywordOf(placement, 'place'), say`Say what is placed: \`place Left at 14ft, 6ft\`.`);
     else if (loneComma(placement))
-      context.say('missing-value', loneComma(placement), 'A name is missing after this comma.');
+      context.say('missing-value', loneComma(placement), say`A name is missing after this comma.`);
     else if (!settings.some(({ key }) => key === 'at'))
       context.say(
         'missing-value',
         partOf(placement, 'pieces'),
-        'Say where: `at`, from the left wall and from the back wall.',
+        say`Say where: \`at\`, from the left wall and from the back wall.`,
       );
     for (const piece of pieces) {
       checkReference(piece, placement, context);
@@ -28,9 +29,9 @@ export function checkPlacements(context: Context): void {
       if (earlier)
         context.report({
           code: 'repeated-name',
-          message: `\`${piece.$refText}\` is already placed. A piece stands in one place.`,
+          message: say`\`${piece.$refText}\` is already placed. A piece stands in one place.`,
           range: piece.$refNode!.range,
-          related: [{ origin: originOf(earlier.$refNode), message: 'The first place' }],
+          related: [{ origin: originOf(earlier.$refNode), message: say`The first place` }],
         });
       else if (piece.ref) placed.set(piece.ref, piece);
     }

@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { AstNode, LangiumDocument } from 'langium';
 import {
   type Document,
@@ -57,6 +58,7 @@ function checkText(node: AstNode, property: string, report: Report): void {
   const { closed, curly, straight } = readText(raw);
   const range = rangeOf(partOf(node, property));
   const data = { text: raw, suggestions: [straight] };
-  if (!closed) report({ code: 'open-text', message: 'This text lacks its closing quote.', range, data });
-  else if (curly) report({ code: 'curly-quotes', message: `These are curly quotes: write ${straight}.`, range, data });
+  if (!closed) report({ code: 'open-text', message: say`This text lacks its closing quote.`, range, data });
+  else if (curly)
+    report({ code: 'curly-quotes', message: say`These are curly quotes: write ${straight}.`, range, data });
 }

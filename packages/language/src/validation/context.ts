@@ -1,3 +1,4 @@
+import { listOf, said } from '@boothwright/fit';
 import { type LangiumDocument, UriUtils } from 'langium';
 import type { DisplayUnit } from '@boothwright/fit';
 import type { Document, Odd } from '../generated/ast.js';
@@ -32,11 +33,15 @@ export class Context {
 
 /** 'a desk', 'an operator'. */
 export function aOf(noun: string): string {
+  return said(withArticle(noun));
+}
+
+/** The same in English, as a translation knows it. */
+export function withArticle(noun: string): string {
   return `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }
 
 /** 'a, b or c'. */
 export function orOf(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} or ${words[words.length - 1]!}`;
+  return listOf(words, 'or');
 }

@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { LangiumDocument } from 'langium';
 import type { Assessment, Booth, Finding, Missing, Origin, Remedy } from '@boothwright/fit';
 import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
@@ -54,7 +55,7 @@ function toDiagnostic(
     source,
     message: finding.caution ? `${finding.message} ${finding.caution}` : finding.message,
     relatedInformation: [
-      ...elsewhere.map((origin) => ({ location: locationOf(origin), message: 'It is said here' })),
+      ...elsewhere.map((origin) => ({ location: locationOf(origin), message: say`It is said here` })),
       ...finding.related.map(({ origin, message }) => ({ location: locationOf(origin), message })),
     ],
     data,

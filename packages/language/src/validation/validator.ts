@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import {
   Cancellation,
   DefaultDocumentValidator,
@@ -53,7 +54,7 @@ export class BoothValidator extends DefaultDocumentValidator {
     } catch (error) {
       const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
       const why = error instanceof Error ? error.message : String(error);
-      const message = `The checks stopped on this file, by a fault of their own: ${why}. Nothing was checked but the text.`;
+      const message = say`The checks stopped on this file, by a fault of their own: ${why}. Nothing was checked but the text.`;
       return [this.ofIssue({ code: 'checks-stopped', message, range })];
     }
   }

@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { Years } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
@@ -17,14 +18,14 @@ export function readAges(
   const min = readAge(key, example, shape, node, 'text', reading);
   if (!node.range) return min === undefined ? undefined : { is: 'ages', min, max: min };
   if (node.upper === undefined) {
-    report(reading, 'missing-value', node, `This range needs an upper end, such as ${example}.`);
+    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${example}.`);
     return undefined;
   }
   const max = readAge(key, example, shape, node, 'upper', reading);
   if (min === undefined || max === undefined) return undefined;
   if (min > max) {
     const turned = `${node.upper}..${node.text}`;
-    report(reading, 'range-reversed', node, `This range is upside down: write ${turned}.`, [turned], whole(node));
+    report(reading, 'range-reversed', node, say`This range is upside down: write ${turned}.`, [turned], whole(node));
     return undefined;
   }
   return { is: 'ages', min, max };
@@ -45,13 +46,13 @@ function readAge(
     return undefined;
   }
   if (quantity.is !== 'number' || !Number.isInteger(quantity.value)) {
-    const is = quantity.is === 'number' ? 'not a whole number' : called(quantity);
-    const message = `\`${key}\` needs whole years, such as ${example}; ${text} is ${is}.`;
+    const is = quantity.is === 'number' ? say`not a whole number` : called(quantity);
+    const message = say`\`${key}\` needs whole years, such as ${example}; ${text} is ${is}.`;
     report(reading, 'wrong-quantity', node, message, [], text, part);
     return undefined;
   }
   if (quantity.value < min || quantity.value > max) {
-    const message = `\`${key}\` is from ${min} to ${max} years: of other ages the body figures say nothing. Give a range of \`stature\` instead.`;
+    const message = say`\`${key}\` is from ${min} to ${max} years: of other ages the body figures say nothing. Give a range of \`stature\` instead.`;
     report(reading, 'out-of-bounds', node, message, [], text, part);
     return undefined;
   }

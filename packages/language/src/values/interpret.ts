@@ -1,5 +1,5 @@
 import type { CstNode } from 'langium';
-import type { Millimetres, PlanPoint, Years } from '@boothwright/fit';
+import { listOf, type Millimetres, type PlanPoint, say, type Years } from '@boothwright/fit';
 import { isQuantity, isText, isWord, type Property, type Quantity, type Value as ValueNode } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
 import { loneComma, partOf } from '../syntax/tree.js';
@@ -53,18 +53,21 @@ function readProperty(property: Property, entry: PropertyEntry, reading: Reading
   const { key } = property;
   const wanted = shape.is === 'point' ? 2 : shape.is === 'words' && shape.many ? Infinity : 1;
   if (property.values.length === 0 || (shape.is === 'point' && property.values.length < 2)) {
-    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}.`;
-    say(reading, 'missing-value', partOf(property, 'key'), message);
+    const message = say`\`${key}\` needs ${needOf(entry)}, such as ${entry.example}.`;
+    complain(reading, 'missing-value', partOf(property, 'key'), message);
     return undefined;
   }
   const comma = loneComma(property);
   if (comma) {
-    say(reading, 'missing-value', comma, 'A value is missing after this comma.');
+    complain(reading, 'missing-value', comma, say`A value is missing after this comma.`);
     return undefined;
   }
   if (property.values.length > wanted) {
-    const message = `\`${key}\` takes ${wanted === 2 ? 'two values' : 'one value'}, such as ${entry.example}.`;
-    say(reading, 'too-many-values', property.values[wanted]!.$cstNode, message);
+    const message =
+      wanted === 2
+        ? say`\`${key}\` takes two values, such as ${entry.example}.`
+        : say`\`${key}\` takes one value, such as ${entry.example}.`;
+    complain(reading, 'too-many-values', property.values[wanted]!.$cstNode, message);
     return undefined;
   }
   if (shape.is === 'words') return readWords(property, shape, reading);
@@ -72,8 +75,8 @@ function readProperty(property: Property, entry: PropertyEntry, reading: Reading
   const quantities = property.values.filter(isQuantity);
   const other = property.values.find((value) => !isQuantity(value));
   if (other) {
-    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; ${other.$cstNode?.text ?? 'this'} is not one.`;
-    say(reading, 'wrong-quantity', other.$cstNode, message);
+    const message = say`\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; ${other.$cstNode?.text ?? ''} is not one.`;
+    complain(reading, 'wrong-quantity', other.$cstNode, message);
     return undefined;
   }
   return readQuantities(key, entry, quantities, reading);
@@ -120,12 +123,12 @@ function wordsFit(key: string, shape: Shape, node: Quantity, reading: Reading): 
   const directions: readonly string[] = 'directions' in shape ? (shape.directions ?? []) : [];
   const from: readonly string[] = 'from' in shape ? (shape.from ?? []) : [];
   const stray = (part: string, word: string, allowed: readonly string[]) => {
-    const hint = allowed.length > 0 ? ` It can be ${allowed.join(' or ')}.` : '';
-    say(
+    const hint = allowed.length > 0 ? ` ${say`It can be ${listOf(allowed, 'or')}.`}` : '';
+    complain(
       reading,
       'unwanted-word',
       partOf(node, part),
-      `\`${word}\` has no meaning for \`${key}\`.${hint}`,
+      `${say`\`${word}\` has no meaning for \`${key}\`.`}${hint}`,
       word,
       allowed,
     );
@@ -133,8 +136,13 @@ function wordsFit(key: string, shape: Shape, node: Quantity, reading: Reading): 
   };
   if (direction && !directions.includes(direction)) return stray('direction', direction, directions);
   if (relation && !landmark) {
-    const message = `Say what it is ${relation}: ${relation} ${from.join(` or ${relation} `) || 'what'}.`;
-    say(reading, 'missing-value', partOf(node, 'relation'), message);
+    const message = say`Say what it is ${relation}: ${
+      listOf(
+        from.map((each) => `${relation} ${each}`),
+        'or',
+      ) || `${relation} …`
+    }.`;
+    complain(reading, 'missing-value', partOf(node, 'relation'), message);
     return false;
   }
   if (relation && relation !== (landmark === 'seat' ? 'below' : 'above')) {
@@ -155,7 +163,7 @@ function readWords(property: Property, shape: Shape & { is: 'words' }, reading: 
       return undefined;
     }
     if (words.includes(word)) {
-      say(reading, 'repeated-name', value.$cstNode, `\`${word}\` is already in this list.`);
+      complain(reading, 'repeated-name', value.$cstNode, say`\`${word}\` is already in this list.`);
       return undefined;
     }
     words.push(word);
@@ -166,28 +174,28 @@ function readWords(property: Property, shape: Shape & { is: 'words' }, reading: 
 function reportWord(key: string, value: ValueNode, words: readonly string[], reading: Reading): void {
   const typed = value.$cstNode?.text ?? '';
   const near = nearest(typed, words);
-  const message = `\`${key}\` is one of ${words.join(', ')}.${didYouMean(near)}`;
-  say(reading, 'unknown-word', value.$cstNode, message, typed, near.length > 0 ? near : words.slice(0, 3));
+  const message = `${say`\`${key}\` is one of ${words.join(', ')}.`}${didYouMean(near)}`;
+  complain(reading, 'unknown-word', value.$cstNode, message, typed, near.length > 0 ? near : words.slice(0, 3));
 }
 
 function readQuoted(property: Property, entry: PropertyEntry, reading: Reading): Meaning | undefined {
   const value = property.values[0];
   if (!isText(value)) {
-    say(
+    complain(
       reading,
       'wrong-quantity',
       value?.$cstNode,
-      `\`${property.key}\` needs a text in quotes, such as ${entry.example}.`,
+      say`\`${property.key}\` needs a text in quotes, such as ${entry.example}.`,
     );
     return undefined;
   }
   const text = readText(value.raw).value;
   if (text) return { is: 'text', text };
-  say(
+  complain(
     reading,
     'missing-value',
     value.$cstNode,
-    `\`${property.key}\` is empty. Write something, such as ${entry.example}.`,
+    say`\`${property.key}\` is empty. Write something, such as ${entry.example}.`,
   );
   return undefined;
 }
@@ -196,41 +204,41 @@ function readQuoted(property: Property, entry: PropertyEntry, reading: Reading):
 export function needOf({ shape }: PropertyEntry): string {
   switch (shape.is) {
     case 'length':
-      return shape.range === 'wanted' ? 'a range of lengths' : 'a length';
+      return shape.range === 'wanted' ? say`a range of lengths` : say`a length`;
     case 'point':
-      return 'two lengths, from the left wall and from the back wall';
+      return say`two lengths, from the left wall and from the back wall`;
     case 'angle':
-      return 'an angle';
+      return say`an angle`;
     case 'share':
-      return 'a share';
+      return say`a share`;
     case 'weight':
-      return 'a weight';
+      return say`a weight`;
     case 'count':
-      return 'a whole number';
+      return say`a whole number`;
     case 'ages':
-      return 'an age or a range of ages in years';
+      return say`an age or a range of ages in years`;
     case 'text size':
-      return 'a font size in px or a length';
+      return say`a font size in px or a length`;
     case 'aspect':
-      return 'a ratio';
+      return say`a ratio`;
     case 'pixels':
-      return 'pixels across and down';
+      return say`pixels across and down`;
     case 'words':
-      return shape.many ? `one or more of ${shape.words.join(', ')}` : `one of ${shape.words.join(', ')}`;
+      return shape.many ? say`one or more of ${shape.words.join(', ')}` : say`one of ${shape.words.join(', ')}`;
     case 'names':
-      return 'a name';
+      return say`a name`;
     case 'wall':
-      return 'a wall';
+      return say`a wall`;
     case 'sides':
-      return 'two things that bound it';
+      return say`two things that bound it`;
     case 'text':
-      return 'a text in quotes';
+      return say`a text in quotes`;
     case 'flag':
       return 'nothing';
   }
 }
 
-export function say(
+export function complain(
   { report }: Reading,
   code: IssueCode,
   place: CstNode | undefined,

@@ -1,4 +1,4 @@
-import { type DisplayUnit, formatLength, INCH, type Millimetres, type Range } from '@boothwright/fit';
+import { type DisplayUnit, formatLength, INCH, listOf, type Millimetres, type Range, say } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity, type Quantity } from '../quantity/quantity.js';
 import { partOf } from '../syntax/tree.js';
@@ -24,11 +24,11 @@ export function readLength(
   const min = readBound(key, example, shape, node, 'text', reading);
   if (!node.range) {
     if (shape.range === 'wanted' && min !== undefined)
-      report(reading, 'missing-value', node, `\`${key}\` needs a range, such as ${example}.`);
+      report(reading, 'missing-value', node, say`\`${key}\` needs a range, such as ${example}.`);
     return min === undefined || shape.range === 'wanted' ? undefined : { min, max: min };
   }
   if (node.upper === undefined) {
-    report(reading, 'missing-value', node, `This range needs an upper end, such as ${example}.`);
+    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${example}.`);
     return undefined;
   }
   if (!shape.range) {
@@ -36,7 +36,7 @@ export function readLength(
       reading,
       'range-unwanted',
       node,
-      `\`${key}\` is one length, such as ${example}; a range has no meaning here.`,
+      say`\`${key}\` is one length, such as ${example}; a range has no meaning here.`,
     );
     return undefined;
   }
@@ -44,7 +44,7 @@ export function readLength(
   if (min === undefined || max === undefined) return undefined;
   if (min > max) {
     const turned = `${node.upper}..${node.text}`;
-    report(reading, 'range-reversed', node, `This range is upside down: write ${turned}.`, [turned], whole(node));
+    report(reading, 'range-reversed', node, say`This range is upside down: write ${turned}.`, [turned], whole(node));
     return undefined;
   }
   return { min, max };
@@ -64,8 +64,8 @@ function readBound(
   if (length === undefined) return undefined;
   if (length < 0) {
     const suggestions = shape.directions ? [`${text.slice(1)} ${shape.directions[1]}`] : [text.slice(1)];
-    const hint = shape.directions ? ` Write ${suggestions[0]!} instead.` : '';
-    report(reading, 'out-of-bounds', node, `\`${key}\` cannot be negative.${hint}`, suggestions, text, part);
+    const hint = shape.directions ? ` ${say`Write ${suggestions[0]!} instead.`}` : '';
+    report(reading, 'out-of-bounds', node, `${say`\`${key}\` cannot be negative.`}${hint}`, suggestions, text, part);
     return undefined;
   }
   if (length < shape.min - 0.5 || length > shape.max + 0.5) {
@@ -99,7 +99,7 @@ function lengthOf(
       reading,
       'no-unit',
       node,
-      `${text} has no unit: write ${suggestions.slice(0, -1).join(', ')} or ${suggestions.at(-1)!}.`,
+      say`${text} has no unit: write ${listOf(suggestions, 'or')}.`,
       suggestions,
       text,
       part,
@@ -110,7 +110,7 @@ function lengthOf(
     reading,
     'wrong-quantity',
     node,
-    `\`${key}\` needs a length, such as ${example}; ${text} is ${called(quantity)}.`,
+    say`\`${key}\` needs a length, such as ${example}; ${text} is ${called(quantity)}.`,
     [],
     text,
     part,
@@ -145,9 +145,9 @@ function reportImplausible(
   const suggestions = number
     ? ['in', 'cm', 'mm', 'ft', 'm'].map((unit) => number + unit).filter((candidate) => isPlausible(candidate, shape))
     : [];
-  const bounds = `${about(shape.min, show)} to ${about(shape.max, show)}`;
-  const meant = suggestions.length > 0 ? ` Did you mean ${suggestions[0]!}?` : '';
-  const message = `\`${key}\` is ${formatLength(length, show)} here; plausible is ${bounds}.${meant}`;
+  const bounds = say`${about(shape.min, show)} to ${about(shape.max, show)}`;
+  const meant = suggestions.length > 0 ? ` ${say`Did you mean ${suggestions[0]!}?`}` : '';
+  const message = `${say`\`${key}\` is ${formatLength(length, show)} here; plausible is ${bounds}.`}${meant}`;
   report(reading, 'out-of-bounds', node, message, suggestions.slice(0, 2), text, part);
 }
 
@@ -169,30 +169,30 @@ function reportCurly(
   part: 'text' | 'upper',
   reading: Reading,
 ): void {
-  report(reading, 'curly-quotes', node, `These marks are curly quotes: write ${straight}.`, [straight], text, part);
+  report(reading, 'curly-quotes', node, say`These marks are curly quotes: write ${straight}.`, [straight], text, part);
 }
 
 /** What a quantity is called in a message. */
 export function called(quantity: Quantity): string {
   switch (quantity.is) {
     case 'length':
-      return 'a length';
+      return say`a length`;
     case 'angle':
-      return 'an angle';
+      return say`an angle`;
     case 'share':
-      return 'a share';
+      return say`a share`;
     case 'weight':
-      return 'a weight';
+      return say`a weight`;
     case 'pixels':
-      return 'a number of pixels';
+      return say`a number of pixels`;
     case 'ratio':
-      return 'a ratio';
+      return say`a ratio`;
     case 'size':
-      return 'a size in pixels';
+      return say`a size in pixels`;
     case 'number':
-      return 'a bare number';
+      return say`a bare number`;
     case 'malformed':
-      return 'not a number';
+      return say`not a number`;
   }
 }
 

@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { type Malformed, parseQuantity } from '../quantity/quantity.js';
 import { type Reading, report } from './lengths.js';
@@ -24,15 +25,15 @@ function messageOf(malformed: Malformed, text: string, example: string, suggesti
   const meant = suggestions[0];
   switch (malformed.fault) {
     case 'unit':
-      return `\`${malformed.part}\` is no unit that is known here.${meant ? ` Did you mean ${meant}?` : ` Write it like ${example}.`}`;
+      return `${say`\`${malformed.part}\` is no unit that is known here.`} ${meant ? say`Did you mean ${meant}?` : say`Write it like ${example}.`}`;
     case 'inch mark':
-      return `The inches of ${text} lack their mark: write ${meant ?? example}.`;
+      return say`The inches of ${text} lack their mark: write ${meant ?? example}.`;
     case 'decimal comma':
-      return `Decimals take a point: write ${meant ?? example}. Two values take a space after the comma.`;
+      return say`Decimals take a point: write ${meant ?? example}. Two values take a space after the comma.`;
     case 'fraction':
-      return `${text} is not a fraction that can be read. Write it like 41 1/2in.`;
+      return say`${text} is not a fraction that can be read. Write it like 41 1/2in.`;
     case 'number':
-      return `${text} is not a number that can be read. Write it like ${example}.`;
+      return say`${text} is not a number that can be read. Write it like ${example}.`;
   }
 }
 

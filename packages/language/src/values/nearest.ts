@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import { distance } from 'fastest-levenshtein';
 
 /** The candidates that may be meant, the likeliest first; at most three. */
@@ -20,5 +21,5 @@ function scoreOf(wanted: string, candidate: string): number {
 
 /** A question to end a message with; empty without a suggestion. */
 export function didYouMean(suggestions: readonly string[]): string {
-  return suggestions.length > 0 ? ` Did you mean \`${suggestions[0]!}\`?` : '';
+  return suggestions.length > 0 ? ` ${say`Did you mean \`${suggestions[0]!}\`?`}` : '';
 }

@@ -1,3 +1,4 @@
+import { listOf, say } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity, type Quantity } from '../quantity/quantity.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
@@ -18,19 +19,21 @@ export function readNumber(
   const value = valueFor(shape, quantity);
   if (value === undefined) {
     const suggestions = quantity.is === 'number' ? unitsFor(shape).map((unit) => node.text + unit) : [];
-    const hint = suggestions.length > 0 ? `write ${suggestions.join(' or ')}` : `${node.text} is ${called(quantity)}`;
     const code = suggestions.length > 0 ? 'no-unit' : 'wrong-quantity';
-    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}: ${hint}.`;
+    const message =
+      suggestions.length > 0
+        ? say`\`${key}\` needs ${needOf(entry)}, such as ${entry.example}: write ${listOf(suggestions, 'or')}.`
+        : say`\`${key}\` needs ${needOf(entry)}, such as ${entry.example}: ${node.text} is ${called(quantity)}.`;
     report(reading, code, node, message, suggestions, node.text, 'text');
     return undefined;
   }
   const bounds = boundsOf(shape);
   if (value < bounds.min || value > bounds.max) {
-    report(reading, 'out-of-bounds', node, `\`${key}\` is from ${bounds.says}; ${node.text} is not.`);
+    report(reading, 'out-of-bounds', node, say`\`${key}\` is from ${bounds.says}; ${node.text} is not.`);
     return undefined;
   }
   if (shape.is === 'count' && !Number.isInteger(value)) {
-    report(reading, 'wrong-quantity', node, `\`${key}\` needs a whole number, such as ${entry.example}.`);
+    report(reading, 'wrong-quantity', node, say`\`${key}\` needs a whole number, such as ${entry.example}.`);
     return undefined;
   }
   const turnsBack = shape.is === 'angle' && node.direction === shape.directions[1];
@@ -47,12 +50,12 @@ export function readTextSize(
   if (!quantity) return undefined;
   if (quantity.is === 'pixels') {
     if (quantity.value >= 4 && quantity.value <= 1000) return { is: 'text size', size: { pixels: quantity.value } };
-    report(reading, 'out-of-bounds', node, `\`${key}\` is from 4px to 1000px; ${node.text} is not.`);
+    report(reading, 'out-of-bounds', node, say`\`${key}\` is from 4px to 1000px; ${node.text} is not.`);
     return undefined;
   }
   if (quantity.is === 'number') {
     const suggestions = [`${node.text}px`, `${node.text}mm`];
-    report(reading, 'no-unit', node, `${node.text} has no unit: write ${suggestions.join(' or ')}.`, suggestions);
+    report(reading, 'no-unit', node, say`${node.text} has no unit: write ${listOf(suggestions, 'or')}.`, suggestions);
     return undefined;
   }
   const capital = readLength(key, entry.example, { is: 'length', min: 1, max: 500 }, node, reading);
@@ -66,7 +69,7 @@ export function readPair(key: string, entry: PropertyEntry, node: QuantityNode, 
   const wanted = entry.shape.is === 'aspect' ? 'ratio' : 'size';
   if (quantity.is !== wanted) {
     const turned = 'across' in quantity ? [turnedPair(quantity, wanted)] : [];
-    const message = `\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; ${node.text} is ${called(quantity)}.`;
+    const message = say`\`${key}\` needs ${needOf(entry)}, such as ${entry.example}; ${node.text} is ${called(quantity)}.`;
     report(reading, 'wrong-quantity', node, message, turned);
     return undefined;
   }
@@ -74,7 +77,12 @@ export function readPair(key: string, entry: PropertyEntry, node: QuantityNode, 
   const isPlausible =
     wanted === 'ratio' ? across / down > 0.2 && across / down < 5 : Math.min(across, down) >= 100 && across < 20_000;
   if (isPlausible && Number.isInteger(wanted === 'size' ? across + down : 1)) return { is: 'pair', across, down };
-  report(reading, 'out-of-bounds', node, `${node.text} is not a plausible \`${key}\`. Write it like ${entry.example}.`);
+  report(
+    reading,
+    'out-of-bounds',
+    node,
+    say`${node.text} is not a plausible \`${key}\`. Write it like ${entry.example}.`,
+  );
   return undefined;
 }
 
@@ -85,7 +93,7 @@ function turnedPair({ across, down }: { across: number; down: number }, wanted: 
 /** One quantity that can be read and is no range. */
 function single(key: string, entry: PropertyEntry, node: QuantityNode, reading: Reading): Quantity | undefined {
   if (node.range) {
-    const message = `\`${key}\` is one value, such as ${entry.example}; a range has no meaning here.`;
+    const message = say`\`${key}\` is one value, such as ${entry.example}; a range has no meaning here.`;
     report(reading, 'range-unwanted', node, message);
     return undefined;
   }
@@ -110,12 +118,16 @@ function unitsFor(shape: Shape): string[] {
 function boundsOf(shape: Shape): { min: number; max: number; says: string } {
   switch (shape.is) {
     case 'angle':
-      return { min: 0, max: shape.max, says: `0deg to ${shape.max}deg` };
+      return { min: 0, max: shape.max, says: rangeOf('0deg', `${shape.max}deg`) };
     case 'weight':
-      return { min: shape.min, max: shape.max, says: `${shape.min}kg to ${shape.max}kg` };
+      return { min: shape.min, max: shape.max, says: rangeOf(`${shape.min}kg`, `${shape.max}kg`) };
     case 'count':
-      return { min: shape.min, max: shape.max, says: `${shape.min} to ${shape.max}` };
+      return { min: shape.min, max: shape.max, says: rangeOf(`${shape.min}`, `${shape.max}`) };
     default:
-      return { min: 0, max: 1, says: '0% to 100%' };
+      return { min: 0, max: 1, says: rangeOf('0%', '100%') };
   }
+}
+
+function rangeOf(least: string, most: string): string {
+  return say`${least} to ${most}`;
 }

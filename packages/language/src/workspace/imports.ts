@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { URI } from 'langium';
 import { type LangiumDocument, type LangiumDocuments, UriUtils, WorkspaceCache } from 'langium';
 import { type Document, type Import, isDocument } from '../generated/ast.js';
@@ -51,12 +52,12 @@ export function rootsOf(documents: readonly LangiumDocument[]): readonly Documen
 
 /** Why a path cannot be imported; nothing if it can. */
 export function faultOfPath(path: string): string | undefined {
-  if (path === '') return 'An import needs a path, such as "furniture.booth".';
-  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'Only files beside this one can be imported, not a web address.';
-  if (path.includes('\\')) return `Write the path with /: "${path.replace(/\\+/g, '/')}".`;
+  if (path === '') return say`An import needs a path, such as "furniture.booth".`;
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return say`Only files beside this one can be imported, not a web address.`;
+  if (path.includes('\\')) return say`Write the path with /: "${path.replace(/\\+/g, '/')}".`;
   if (path.startsWith('/') || /^[a-z]:/i.test(path))
-    return 'Write the path from this file, such as "../furniture.booth".';
-  if (!path.endsWith('.booth')) return 'Only .booth files can be imported.';
+    return say`Write the path from this file, such as "../furniture.booth".`;
+  if (!path.endsWith('.booth')) return say`Only .booth files can be imported.`;
   return undefined;
 }
 
