@@ -167,3 +167,18 @@ describe('a skirt', () => {
     ]);
   });
 });
+
+describe('the balcony', () => {
+  const balcony = { origin: nowhere, edge: given(3000) };
+  const shown = (parts: Partial<Booth>) =>
+    planOf({ room: { ...aRoom(12_000, 20_000, { balcony }), width: undefined }, ...parts }).balcony;
+
+  it('reaches over all that is placed where the width of the room is not said', () => {
+    expect(shown({})!.map(({ y }) => y)).toEqual([3000, 3000]);
+    expect(shown({})![1].x).toBeGreaterThan(5000);
+  });
+
+  it('is left out where nothing says how far it reaches', () => {
+    expect(shown({ placements: [] })).toBeUndefined();
+  });
+});

@@ -11,12 +11,15 @@ import { placesOf } from './places.js';
 export function planSketch(scene: Scene): PlanSketch {
   const { room } = scene.booth;
   const stage = room && stageOf(room);
-  const balcony = room?.balcony?.edge?.value;
+  const edge = room?.balcony?.edge?.value;
+  const balcony = edge === undefined ? undefined : acrossRoom(scene, edge);
   return {
     ...(stage && { stage }),
     doors: (room?.doors ?? []).flatMap((door) => doorSketch(door, room!)),
-    rows: crowdObstacles(scene).map(({ line: [{ y }] }) => acrossRoom(scene, y)),
-    ...(balcony !== undefined && { balcony: acrossRoom(scene, balcony) }),
+    rows: crowdObstacles(scene)
+      .map(({ line: [{ y }] }) => acrossRoom(scene, y))
+      .filter((row) => row !== undefined),
+    ...(balcony && { balcony }),
     wheelchairSpaces: (room?.wheelchairSpaces ?? []).flatMap((space) => {
       const outline = areaOutline(space);
       return outline ? [{ name: space.name, outline }] : [];
@@ -47,9 +50,10 @@ function doorSketch(door: Door, room: Room): DoorSketch[] {
   return placed ? [{ name: door.name, opens: door.opens.value, ...placed }] : [];
 }
 
-/** A line across the room; where its width is not said, over all that is placed and a little more. */
-function acrossRoom(scene: Scene, y: number): Segment {
+/** A line across the room; where its width is not said, over all that is placed and a little more. Nothing if nothing is placed either. */
+function acrossRoom(scene: Scene, y: number): Segment | undefined {
   const width = scene.booth.room?.width?.value;
+  if (width === undefined && scene.layout.pieces.length === 0) return undefined;
   const xs = scene.layout.pieces.flatMap(({ outline }) => outline.map(({ x }) => x));
   const left = width === undefined ? Math.min(...xs) - BESIDE : 0;
   const right = width ?? Math.max(...xs) + BESIDE;

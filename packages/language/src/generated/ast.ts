@@ -9,7 +9,7 @@ import * as langium from 'langium';
 export const BoothTerminals = {
     WHITESPACE: /\s+/,
     BLOCK_COMMENT: /\/\*[\s\S]*?\*\//,
-    OPEN_COMMENT: /\/\*[\s\S]*/,
+    OPEN_COMMENT: /\/\*([\s\S]*\S)?/,
     LINE_COMMENT: /\/\/[^\n\r]*/,
     TEXT: /"(\\.|[^"“”\\\r\n])*["”]|“[^"“”\r\n]*["”]/,
     OPEN_TEXT: /["“”][^"“”{}\r\n]*/,

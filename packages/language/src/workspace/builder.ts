@@ -1,6 +1,6 @@
-import type { Cancellation } from 'langium';
 import {
   type BuildOptions,
+  Cancellation,
   DefaultDocumentBuilder,
   DocumentState,
   type LangiumDocument,
@@ -54,6 +54,11 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
     return false;
   }
 
+  /** Whoever waits for a document hears of it also if the build is cancelled at that moment: the next one may not pass there again. */
+  protected override notifyDocumentPhase(document: LangiumDocument, state: DocumentState): Promise<void> {
+    return super.notifyDocumentPhase(document, state, Cancellation.CancellationToken.None);
+  }
+
   /**
    * While a person types fast into a long file, lets the next keys arrive before a parse, which nothing can interrupt: if
    * one does, this build is cancelled.
@@ -75,6 +80,7 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
         const start = performance.now();
         await this.langiumDocumentFactory.update(document, token);
         this.lastParse = performance.now() - start;
+        await this.notifyDocumentPhase(document, DocumentState.Parsed);
       }
       for (const { uri } of importsOf(document)) {
         const imported = uri && (await this.load(uri));

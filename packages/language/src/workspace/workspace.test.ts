@@ -1,4 +1,4 @@
-import { type LangiumDocument, TextDocument } from 'langium';
+import { Cancellation, DocumentState, type LangiumDocument, TextDocument } from 'langium';
 import type { WorkspaceEdit } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
 import { createBoothServices } from '../services.js';
@@ -147,4 +147,43 @@ test('of keys that come faster than a build, the last has the last word', async 
     expect.stringContaining('`desk Z` is not closed'),
     expect.stringContaining('60 has no unit'),
   ]);
+});
+
+describe('whoever waits for a file', () => {
+  /** Waits for a state of `hall.booth` from the moment at which a change has put it back. */
+  const waiting = async (state: DocumentState) => {
+    const files = memoryFiles({ 'hall.booth': 'desk A { }' });
+    const { shared } = await open(files);
+    const { DocumentBuilder } = shared.workspace;
+    files.files.set(uriOf('hall.booth').toString(), 'desk B { }');
+    const source = new Cancellation.CancellationTokenSource();
+    const told: string[] = [];
+    const listening = DocumentBuilder.onUpdate(() => {
+      listening.dispose();
+      void DocumentBuilder.waitUntil(state, uriOf('hall.booth')).then((uri) => told.push(uri!.path));
+    });
+    return {
+      DocumentBuilder,
+      source,
+      told,
+      build: () => DocumentBuilder.update([uriOf('hall.booth')], [], source.token),
+    };
+  };
+
+  test.each([DocumentState.Parsed, DocumentState.Linked, DocumentState.Validated])(
+    'is told when it is there: state %i',
+    async (state) => {
+      const { build, told } = await waiting(state);
+      await build();
+      expect(told).toEqual(['/hall/hall.booth']);
+    },
+  );
+
+  test('is told also if the build is cancelled just then', async () => {
+    const { DocumentBuilder, source, told, build } = await waiting(DocumentState.IndexedContent);
+    DocumentBuilder.onDocumentPhase(DocumentState.IndexedContent, () => source.cancel());
+    await build().catch(() => undefined);
+    await DocumentBuilder.update([uriOf('other.booth')], []);
+    expect(told).toEqual(['/hall/hall.booth']);
+  });
 });
