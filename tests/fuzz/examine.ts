@@ -7,6 +7,7 @@ import { formatAdvice } from '../../packages/cli/src/formats/advice-text.js';
 import { formatJson } from '../../packages/cli/src/formats/json.js';
 import { formatSarif } from '../../packages/cli/src/formats/sarif.js';
 import { formatProblems, formatText } from '../../packages/cli/src/formats/text.js';
+import { toProblem } from '../../packages/cli/src/reading.js';
 import { piecesOf } from '../../packages/language/src/formatting/pieces.js';
 import type { Case } from './cases.js';
 import { applied, type Language } from './language.js';
@@ -115,14 +116,7 @@ function checkWords(said: string, text: string, what: string): void {
 }
 
 function checkOutputs(text: string, { diagnostics, assessment }: Analysis, isWhole: boolean): void {
-  const problems = diagnostics
-    .filter(({ kind }) => kind === 'text')
-    .map(({ uri, start, end, code, message }) => ({
-      severity: 'error' as const,
-      message,
-      code,
-      origin: { uri, start, end },
-    }));
+  const problems = diagnostics.filter(({ kind }) => kind === 'text').map(toProblem);
   const reading = {
     file: 'hall.booth',
     understood: problems.length === 0,

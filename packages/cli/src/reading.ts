@@ -40,7 +40,8 @@ export async function readBooth(file: string): Promise<Reading> {
   return { file, understood, problems, ...(assessment && { assessment }) };
 }
 
-function toProblem({ uri, start, end, severity, code, message }: FileDiagnostic): Problem {
+/** A fault of the text as the command line tells of it. */
+export function toProblem({ uri, start, end, severity, code, message }: FileDiagnostic): Problem {
   return {
     severity: severity === 'error' ? 'error' : 'warning',
     message,
