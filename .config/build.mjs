@@ -3,6 +3,7 @@
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import esbuild from 'esbuild';
+import { bundling } from './bundling.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 const production = process.argv.includes('--production');
@@ -50,12 +51,11 @@ if (production) {
 const contexts = await Promise.all(
   wanted.map(({ entry, out, ...options }) =>
     esbuild.context({
+      ...bundling,
       ...options,
-      absWorkingDir: root,
+      define: { ...bundling.define, ...options.define },
       entryPoints: [entry],
       outfile: out,
-      bundle: true,
-      mainFields: ['module', 'main'],
       minify: production,
       sourcemap: production ? false : 'linked',
       legalComments: 'none',

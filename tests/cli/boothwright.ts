@@ -2,11 +2,9 @@ import { spawn } from 'node:child_process';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { bundling } from '../../.config/bundling.mjs';
 import { afterAll, beforeAll, vi } from 'vitest';
-
-const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 
 export interface Outcome {
   readonly status: number | null;
@@ -37,14 +35,12 @@ export function commandLine(): CommandLine {
     bundle = path.join(temporary, 'boothwright.cjs');
     folder = path.join(temporary, 'halls');
     await build({
-      absWorkingDir: root,
+      ...bundling,
       entryPoints: ['packages/cli/src/main.ts'],
       outfile: bundle,
-      bundle: true,
       platform: 'node',
       format: 'cjs',
       target: 'node20',
-      mainFields: ['module', 'main'],
       logLevel: 'error',
     });
     await mkdir(folder);

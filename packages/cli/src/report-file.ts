@@ -15,10 +15,14 @@ export interface WriteOptions {
  * Writes a report whole or not at all. An existing file is replaced only if it is a report of ours, or by force.
  * @throws UsageError, one sentence, if the place cannot be written or must not be.
  */
-export async function writeReport(target: string, text: string, { force, source }: WriteOptions): Promise<void> {
+export async function writeReport(
+  target: string,
+  content: string | Uint8Array,
+  { force, source }: WriteOptions,
+): Promise<void> {
   try {
     await refuse(target, force, source);
-    await writeFileAtomic(target, text);
+    await writeFileAtomic(target, typeof content === 'string' ? content : Buffer.from(content));
   } catch (error) {
     throw error instanceof UsageError ? error : new UsageError(refusal(target, error));
   }

@@ -1,10 +1,10 @@
+import { light, properties } from './palette.js';
+
 /** The report's whole look. Screen and paper, light and dark; on paper always light, and verdicts never by colour alone. */
 export const styles = `
 :root {
   color-scheme: light dark;
-  --paper: #fff; --ink: #1f2428; --soft: #58626b; --line: #d5dade; --wash: #f5f6f7;
-  --pass: #19693c; --marginal: #875800; --fail: #a62a2c; --unknown: #4a5b78;
-  --line-1: #24588f; --line-2: #9a4d00; --line-3: #0a6a6a; --line-4: #6d3b97;
+  ${properties(light)}
 }
 @media screen and (prefers-color-scheme: dark) {
   :root {

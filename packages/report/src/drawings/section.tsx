@@ -84,7 +84,8 @@ function Figure(props: { caption: string; drawings: readonly (Drawing | undefine
   );
 }
 
-const key: readonly string[] = [
+/** How to read the drawings. */
+export const readingKey: readonly string[] = [
   'Drawn to scale; the bar under each drawing tells which.',
   'People are the average of what is known of them, seat and desk set as suits them best.',
   'A bar on the staff of heights beside a person: nine in ten of such people have eye or elbow inside it.',
@@ -99,7 +100,7 @@ function Key() {
     <figure>
       <figcaption>How to read the drawings</figcaption>
       <ul class="key">
-        {key.map((text) => (
+        {readingKey.map((text) => (
           <li>{text}</li>
         ))}
         <li>

@@ -86,7 +86,8 @@ function Mark({ verdict, x, y }: { verdict: Verdict; x: number; y: number }) {
   );
 }
 
-const markParts: Record<Verdict, readonly { readonly d: string; readonly filled: boolean }[]> = {
+/** Paths of a mark in a box of 16 by 16. */
+export const markParts: Record<Verdict, readonly { readonly d: string; readonly filled: boolean }[]> = {
   pass: [
     { d: 'M.5 8a7.5 7.5 0 0 1 15 0a7.5 7.5 0 0 1-15 0z', filled: true },
     { d: 'M4.6 8.4 7 10.8l4.4-5.2', filled: false },

@@ -1,0 +1,2 @@
+// The characters of the fonts, from the first to the last of each run. Written by .config/cut-fonts.mjs.
+export const covered: readonly (readonly [number, number])[] = [[32,126],[160,591],[688,767],[880,887],[890,895],[900,906],[908,908],[910,929],[931,993],[1008,1279],[7680,7935],[8208,8287],[8304,8305],[8308,8334],[8336,8348],[8352,8383],[8448,8543],[8579,8580],[8585,8585],[8722,8722],[65533,65533],[65535,65535]];
