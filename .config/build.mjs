@@ -3,7 +3,7 @@
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import esbuild from 'esbuild';
-import { bundling } from './bundling.mjs';
+import { bundling, commandLine } from './bundling.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 const production = process.argv.includes('--production');
@@ -27,6 +27,14 @@ const bundles = [
     out: 'packages/extension/dist/extension.web.js',
     external: ['vscode'],
   },
+  {
+    ...browser,
+    format: 'cjs',
+    entry: 'packages/extension/src/pdf.ts',
+    out: 'packages/extension/dist/pdf.js',
+    // A worker has no modules, and needs none.
+    banner: { js: 'var module = module || {};' },
+  },
   { ...node, entry: 'packages/language/src/node/main.ts', out: 'packages/extension/dist/server.cjs' },
   {
     ...browser,
@@ -34,28 +42,25 @@ const bundles = [
     entry: 'packages/language/src/browser/main.ts',
     out: 'packages/extension/dist/server.web.js',
   },
-  {
-    ...node,
-    entry: 'packages/cli/src/main.ts',
-    out: 'packages/cli/dist/boothwright.cjs',
-    banner: { js: '#!/usr/bin/env node' },
-  },
 ];
 
-const wanted = bundles.filter(({ out }) => !extensionOnly || out.startsWith('packages/extension/'));
+const outs = bundles.map(({ entry, out, define, ...options }) => ({
+  ...bundling,
+  ...options,
+  define: { ...bundling.define, ...define },
+  entryPoints: [entry],
+  outfile: path.join(root, out),
+}));
+const wanted = extensionOnly ? outs : [...outs, ...commandLine('packages/cli/dist').map(executable)];
 if (production) {
-  const folders = new Set(wanted.map(({ out }) => path.join(root, path.dirname(out))));
+  const folders = new Set(wanted.map(({ outfile }) => path.dirname(outfile)));
   await Promise.all([...folders].map((folder) => rm(folder, { recursive: true, force: true })));
 }
 
 const contexts = await Promise.all(
-  wanted.map(({ entry, out, ...options }) =>
+  wanted.map((options) =>
     esbuild.context({
-      ...bundling,
       ...options,
-      define: { ...bundling.define, ...options.define },
-      entryPoints: [entry],
-      outfile: out,
       minify: production,
       sourcemap: production ? false : 'linked',
       legalComments: 'none',
@@ -74,4 +79,8 @@ if (watch) {
     process.exitCode = 1;
   }
   await Promise.all(contexts.map((context) => context.dispose()));
+}
+
+function executable(options) {
+  return options.outfile.endsWith('boothwright.cjs') ? { ...options, banner: { js: '#!/usr/bin/env node' } } : options;
 }

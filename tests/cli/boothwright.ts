@@ -3,7 +3,7 @@ import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { build } from 'esbuild';
-import { bundling } from '../../.config/bundling.mjs';
+import { commandLine as bundles } from '../../.config/bundling.mjs';
 import { afterAll, beforeAll, vi } from 'vitest';
 
 export interface Outcome {
@@ -34,15 +34,7 @@ export function commandLine(): CommandLine {
     const temporary = await mkdtemp(path.join(tmpdir(), 'boothwright-cli-'));
     bundle = path.join(temporary, 'boothwright.cjs');
     folder = path.join(temporary, 'halls');
-    await build({
-      ...bundling,
-      entryPoints: ['packages/cli/src/main.ts'],
-      outfile: bundle,
-      platform: 'node',
-      format: 'cjs',
-      target: 'node20',
-      logLevel: 'error',
-    });
+    await Promise.all(bundles(temporary).map((options) => build({ ...options, logLevel: 'error' })));
     await mkdir(folder);
   }, 60_000);
   afterAll(() => rm(path.dirname(bundle), { recursive: true }));

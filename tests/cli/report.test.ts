@@ -65,6 +65,24 @@ describe('report', () => {
     expect(await read('a.json')).toMatch(starts.html);
   });
 
+  it('writes a PDF on the paper of the units, or as it is told', async () => {
+    await put('seated.booth', seated);
+    await put('metric.booth', seated.replace('show in', 'show mm'));
+    const sizeOf = async (name: string) => /MediaBox \[([^\]]+)/.exec(await read(name))![1];
+    expect((await run('report', 'seated.booth', '-o', 'a.pdf')).status).toBe(0);
+    expect(await read('a.pdf')).toMatch(/^%PDF-/);
+    expect(await sizeOf('a.pdf')).toBe('0 0 612 792');
+    expect((await run('report', 'metric.booth', '-o', 'a.pdf')).status).toBe(0);
+    expect(await sizeOf('a.pdf')).toBe('0 0 595.28 841.89');
+    expect((await run('report', 'metric.booth', '-o', 'b', '--format', 'pdf', '--paper', 'letter')).status).toBe(0);
+    expect(await sizeOf('b')).toBe('0 0 612 792');
+    await put('minutes.pdf', '%PDF-1.7\nminutes');
+    expect((await run('report', 'seated.booth', '-o', 'minutes.pdf')).err).toContain('did not make it');
+    expect((await run('report', 'seated.booth', '-o', 'a.html', '--paper', 'a4')).err).toBe(
+      'boothwright: --paper is for a PDF: add --format pdf, or leave it out.\n',
+    );
+  });
+
   it('writes as JSON what check prints, with letters if asked', async () => {
     await put('seated.booth', seated);
     await run('report', 'seated.booth', '-o', 'same.json');

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { findPoppler, infoOf, textOf } from '../report/poppler.js';
 import { corner } from './harness/booths.js';
 import { type Editor, openEditor } from './harness/editor.js';
 
@@ -19,7 +20,7 @@ beforeAll(async () => {
 afterAll(() => editor.close());
 
 test('the report command writes a page beside the booth file and shows it', async () => {
-  await write('With names');
+  await write('With names', 'Web page');
   await editor.press('Enter');
   await expect
     .poll(() => editor.read('hall-fit-report.html'), soon)
@@ -30,15 +31,26 @@ test('the report command writes a page beside the booth file and shows it', asyn
 });
 
 test('an earlier report is replaced, with letters in place of names', async () => {
-  await write('With letters');
+  await write('With letters', 'Web page');
   await editor.press('Enter');
   await overwrite();
   await expect.poll(() => editor.read('hall-fit-report.html'), soon).toContain('Person A');
   expect(editor.read('hall-fit-report.html')).not.toContain('Noor');
 });
 
+test('the report as PDF holds what the page says, on the paper that is chosen', async () => {
+  await write('With names', 'PDF on A4');
+  await editor.press('Enter');
+  await expect.poll(() => editor.read('hall-fit-report.pdf'), soon).toContain('%%EOF');
+  findPoppler();
+  const file = path.join(editor.folder, 'hall-fit-report.pdf');
+  expect(textOf(file)).toContain('Back corner: fit report');
+  expect(textOf(file)).toContain('Noor');
+  expect(infoOf(file)['Page size']).toMatch(/A4/);
+});
+
 test('a page that Boothwright did not write stays, unless the person says so', async () => {
-  await write('With names');
+  await write('With names', 'Web page');
   await editor.page.locator('.quick-input-widget input').fill(path.join(editor.folder, 'notes.html'));
   await editor.press('Enter');
   await overwrite();
@@ -71,10 +83,11 @@ test('the logs of the extension host tell of no error', () => {
 });
 
 /** Asks for the report, up to the question where to write it. */
-async function write(names: string): Promise<void> {
+async function write(names: string, form: string): Promise<void> {
   await editor.open('hall.booth');
   await editor.run('Boothwright: Write fit report…');
   await editor.choose(names);
+  await editor.choose(form);
   await expect.poll(() => editor.page.locator('.quick-input-widget input').inputValue(), soon).toContain('fit-report');
 }
 

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { corner } from './harness/booths.js';
 import { activated, type Editor, openEditor } from './harness/editor.js';
 
 const soon = { timeout: 30_000 };
@@ -9,6 +10,7 @@ beforeAll(async () => {
   const inTheBrowser = { 'remote.extensionKind': { 'boothwright.boothwright': ['web'] } };
   const files = {
     'hall.booth': 'import "furniture.booth"\nworkstation Sound { desk Left }\ndesk Right { width 60 depth 27in }\n',
+    'corner.booth': corner,
     'furniture.booth': '\n\ndesk Left { width 60in depth 27in height 40in }\n',
   };
   editor = await openEditor('web', files, inTheBrowser);
@@ -28,6 +30,18 @@ test('a name leads to the file that it is imported from', async () => {
   await editor.press('F12');
   await editor.page.locator('.tab.active', { hasText: 'furniture.booth' }).waitFor();
   await expect.poll(() => editor.cursor(), soon).toContain('Ln 3, Col 6');
+});
+
+test('a worker writes the report as PDF', async () => {
+  await editor.open('corner.booth');
+  await editor.run('Boothwright: Write fit report…');
+  await editor.choose('With names');
+  await editor.choose('PDF on Letter');
+  await expect
+    .poll(() => editor.page.locator('.quick-input-widget input').inputValue(), soon)
+    .toContain('fit-report.pdf');
+  await editor.press('Enter');
+  await expect.poll(() => editor.read('corner-fit-report.pdf'), soon).toMatch(/^%PDF-[^]*MadeBy[^]*%%EOF\s*$/);
 });
 
 test('the extension does not run on the server', () => {

@@ -16,6 +16,7 @@ import { advise } from './commands/advise.js';
 import { explain, servePages } from './commands/explain.js';
 import { answerFileRequests } from './file-requests.js';
 import { writeReport } from './commands/write-report.js';
+import type { RenderPdf } from './pdf-messages.js';
 
 export const clientId = 'boothwright';
 export const clientName = 'Boothwright';
@@ -29,6 +30,7 @@ export interface Running {
 export async function start(
   context: ExtensionContext,
   createClient: (options: LanguageClientOptions) => BaseLanguageClient,
+  renderPdf: RenderPdf,
 ): Promise<Running> {
   const log = window.createOutputChannel(clientName, { log: true });
   const client = createClient({
@@ -42,7 +44,7 @@ export async function start(
     showState(client),
     ...answerFileRequests(client),
     servePages(),
-    commands.registerCommand('boothwright.writeReport', () => writeReport(context, client)),
+    commands.registerCommand('boothwright.writeReport', () => writeReport(context, client, renderPdf)),
     commands.registerCommand(adviseCommand, (params: AdviceParams) => advise(client, params)),
     commands.registerCommand(explainCommand, (params?: ExplainParams) => explain(params)),
     commands.registerCommand('boothwright.restartServer', () => restart(client)),

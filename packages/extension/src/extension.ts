@@ -1,6 +1,8 @@
+import { pathToFileURL } from 'node:url';
 import { type ExtensionContext, Uri } from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { clientId, clientName, start, type Running } from './extension.shared.js';
+import type { RenderPdf } from './pdf-messages.js';
 
 let running: Running | undefined;
 
@@ -12,6 +14,11 @@ export async function activate(context: ExtensionContext): Promise<void> {
   running = await start(
     context,
     (options) => new LanguageClient(clientId, clientName, { run: server, debug }, options),
+    async (...request) => {
+      const { fsPath } = Uri.joinPath(context.extensionUri, 'packages/extension/dist/pdf.js');
+      const module = (await import(pathToFileURL(fsPath).href)) as { default: { renderPdf: RenderPdf } };
+      return module.default.renderPdf(...request);
+    },
   );
 }
 

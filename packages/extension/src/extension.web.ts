@@ -2,6 +2,7 @@
 import { type ExtensionContext, Uri, workspace } from 'vscode';
 import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
 import { clientId, clientName, start, type Running } from './extension.shared.js';
+import type { PdfAnswer, PdfRequest } from './pdf-messages.js';
 
 let running: Running | undefined;
 let worker: Worker | undefined;
@@ -14,12 +15,31 @@ export async function activate(context: ExtensionContext): Promise<void> {
     worker = await startWorker(script);
     return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
   };
-  running = await start(context, (options) => new LanguageClient(clientId, clientName, connect, options));
+  running = await start(
+    context,
+    (options) => new LanguageClient(clientId, clientName, connect, options),
+    (...request) => renderInWorker(Uri.joinPath(context.extensionUri, 'packages/extension/dist/pdf.js'), request),
+  );
 }
 
 export async function deactivate(): Promise<void> {
   await running?.stop();
   worker?.terminate();
+}
+
+async function renderInWorker(script: Uri, request: PdfRequest): Promise<Uint8Array> {
+  const writer = await startWorker(script);
+  try {
+    const answer = await new Promise<PdfAnswer>((resolve, reject) => {
+      writer.onmessage = ({ data }) => resolve(data as PdfAnswer);
+      writer.onerror = ({ message }) => reject(new Error(message));
+      writer.postMessage(request);
+    });
+    if ('failure' in answer) throw new Error(answer.failure);
+    return answer.pdf;
+  } finally {
+    writer.terminate();
+  }
 }
 
 /** An editor starts no worker from a script that lies on a remote machine; there its text is fetched first. */

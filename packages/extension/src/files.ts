@@ -1,15 +1,20 @@
 import { FileSystemError, type Uri, window, workspace } from 'vscode';
 
 /**
- * Writes a text, whole or not at all. Asks first if the file exists and `isOurs` does not know its text.
+ * Writes a file, whole or not at all. Asks first if the file exists and `isOurs` does not know its text.
  * Returns false if the person declines.
  */
-export async function writeSafely(target: Uri, text: string, isOurs: (existing: string) => boolean): Promise<boolean> {
+export async function writeSafely(
+  target: Uri,
+  content: string | Uint8Array,
+  isOurs: (existing: string) => boolean,
+): Promise<boolean> {
   const existing = await read(target);
   if (existing !== undefined && !isOurs(existing) && !(await mayReplace(target))) return false;
   const draft = target.with({ path: `${target.path}.${Date.now().toString(36)}.tmp` });
   try {
-    await workspace.fs.writeFile(draft, new TextEncoder().encode(text));
+    const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+    await workspace.fs.writeFile(draft, bytes);
     await workspace.fs.rename(draft, target, { overwrite: true });
   } catch (error) {
     await workspace.fs.delete(draft).then(undefined, () => undefined);

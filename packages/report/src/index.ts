@@ -1,5 +1,6 @@
 export { renderReport } from './report.js';
 export { renderMarkdown } from './markdown.js';
+export { paperFor, type Paper } from './paper.js';
 export type { ReportOptions } from './options.js';
 export { lettersFor } from './names.js';
 export { isReport } from './marker.js';

@@ -1,7 +1,8 @@
 import { type AssessmentResult, assessmentRequest } from '@boothwright/language/protocol';
-import { isReport, renderReport, type ReportOptions } from '@boothwright/report';
+import { isReport, paperFor, renderMarkdown, renderReport, type Paper, type ReportOptions } from '@boothwright/report';
 import {
   type ExtensionContext,
+  ProgressLocation,
   type TextDocument,
   Uri,
   ViewColumn,
@@ -11,33 +12,80 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { writeSafely } from '../files.js';
+import type { RenderPdf } from '../pdf-messages.js';
 
-/** Asks whose names to print and where to write, renders the report of the active booth file, and shows it. */
-export async function writeReport(context: ExtensionContext, client: BaseLanguageClient): Promise<void> {
+/** Asks whose names to print, in which form and where, renders the report of the active booth file, and shows it. */
+export async function writeReport(
+  context: ExtensionContext,
+  client: BaseLanguageClient,
+  renderPdf: RenderPdf,
+): Promise<void> {
   const document = window.activeTextEditor?.document;
   if (document?.languageId !== 'booth') return;
   const result = await currentAssessment(client, document);
   if (!result) return;
   const names = await chooseNames();
-  if (!names) return;
+  const form = names && (await chooseForm(paperFor(result.assessment.booth.show)));
+  if (!form) return;
   const target = await window.showSaveDialog({
     title: 'Write fit report',
     saveLabel: 'Write',
-    defaultUri: besides(document),
-    filters: { 'Web page': ['html'] },
+    defaultUri: besides(document, form.ending),
+    filters: { [form.label]: [form.ending] },
   });
   if (!target) return;
-  const html = renderReport(result.assessment, {
+  const options: ReportOptions = {
     generatedBy: `Boothwright ${versionOf(context)}`,
     date: new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }),
     names,
     advice: result.advice,
-  });
+  };
   try {
-    if (await writeSafely(target, html, isReport)) show(target, html);
+    const content = await render(form, result.assessment, options, renderPdf);
+    if (await writeSafely(target, content, isReport)) await show(target, form, content);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     void window.showErrorMessage(`The report was not written to ${target.path}: ${why}. Choose another place.`);
+  }
+}
+
+interface Form {
+  readonly label: string;
+  readonly ending: 'html' | 'pdf' | 'md';
+  readonly paper?: Paper;
+}
+
+/** The paper that the booth's units go with stands before the other. */
+async function chooseForm(usual: Paper): Promise<Form | undefined> {
+  const papers: readonly Paper[] = usual === 'letter' ? ['letter', 'a4'] : ['a4', 'letter'];
+  const choices: (Form & { description: string })[] = [
+    { label: 'Web page', description: 'One file with the drawings', ending: 'html' },
+    ...papers.map((paper) => ({
+      label: `PDF on ${paper === 'a4' ? 'A4' : 'Letter'}`,
+      description: 'Pages to print or send',
+      ending: 'pdf' as const,
+      paper,
+    })),
+    { label: 'Markdown', description: 'Text for a wiki or a mail, without the drawings', ending: 'md' },
+  ];
+  return window.showQuickPick(choices, { title: 'Write fit report', placeHolder: 'What should it be?' });
+}
+
+async function render(
+  { ending, paper }: Form,
+  assessment: AssessmentResult['assessment'],
+  options: ReportOptions,
+  renderPdf: RenderPdf,
+): Promise<string | Uint8Array> {
+  switch (ending) {
+    case 'html':
+      return renderReport(assessment, options);
+    case 'md':
+      return renderMarkdown(assessment, options);
+    case 'pdf':
+      return window.withProgress({ location: ProgressLocation.Window, title: 'Writing the fit report' }, () =>
+        renderPdf(assessment, { ...options, made: new Date(), ...(paper && { paper }) }),
+      );
   }
 }
 
@@ -73,11 +121,11 @@ async function chooseNames(): Promise<ReportOptions['names'] | undefined> {
   )?.names;
 }
 
-function besides(document: TextDocument): Uri | undefined {
+function besides(document: TextDocument, ending: string): Uri | undefined {
   const name = document.uri.path.slice(document.uri.path.lastIndexOf('/') + 1).replace(/\.booth$/, '');
   const folder = workspace.workspaceFolders?.[0]?.uri;
-  if (document.isUntitled) return folder && Uri.joinPath(folder, 'fit-report.html');
-  return Uri.joinPath(document.uri, '..', `${name}-fit-report.html`);
+  if (document.isUntitled) return folder && Uri.joinPath(folder, `fit-report.${ending}`);
+  return Uri.joinPath(document.uri, '..', `${name}-fit-report.${ending}`);
 }
 
 function versionOf(context: ExtensionContext): string {
@@ -86,8 +134,15 @@ function versionOf(context: ExtensionContext): string {
 
 const shown = new Map<string, WebviewPanel>();
 
-/** Shows the page without script, as the file holds it; a report that is in view already changes in place. */
-function show(target: Uri, html: string): void {
+/** Shows a page without script, as the file holds it, Markdown as text; of a PDF it only says where it is. */
+async function show(target: Uri, { ending }: Form, content: string | Uint8Array): Promise<void> {
+  if (typeof content !== 'string') return void window.showInformationMessage(`The report is in ${nameOf(target)}.`);
+  if (ending === 'html') return showPage(target, content);
+  await window.showTextDocument(target, { viewColumn: ViewColumn.Beside, preserveFocus: true });
+}
+
+/** A report that is in view already changes in place. */
+function showPage(target: Uri, html: string): void {
   const key = target.toString();
   const panel = shown.get(key) ?? openPanel(target);
   shown.set(key, panel);
@@ -97,7 +152,10 @@ function show(target: Uri, html: string): void {
 }
 
 function openPanel(target: Uri): WebviewPanel {
-  const title = target.path.slice(target.path.lastIndexOf('/') + 1);
   const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
-  return window.createWebviewPanel('boothwright.report', title, column, { enableScripts: false });
+  return window.createWebviewPanel('boothwright.report', nameOf(target), column, { enableScripts: false });
+}
+
+function nameOf({ path }: Uri): string {
+  return path.slice(path.lastIndexOf('/') + 1);
 }

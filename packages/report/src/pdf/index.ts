@@ -1,14 +1,13 @@
-import type { Assessment, DisplayUnit } from '@boothwright/fit';
+import type { Assessment } from '@boothwright/fit';
 import PDFDocument from 'pdfkit';
 import { paragraph, soft, type Block } from '../content/blocks.js';
 import { drawings } from '../content/drawings.js';
 import { contentOf } from '../content/report.js';
 import type { ReportOptions } from '../options.js';
+import { paperFor, type Paper } from '../paper.js';
 import { setBlocks, setFooters } from './blocks.js';
 import { Flow } from './flow.js';
 import { addFonts, lackingIn, LACKING, Measure, type Doc } from './type.js';
-
-export type Paper = 'letter' | 'a4';
 
 export interface PdfOptions extends ReportOptions {
   /** Letter for a booth in inches or feet, A4 for any other, if not said. */
@@ -51,10 +50,6 @@ export async function renderPdf(assessment: Assessment, options: PdfOptions): Pr
   setFooters(flow, measure, title);
   doc.end();
   return made;
-}
-
-export function paperFor(show: DisplayUnit): Paper {
-  return show === 'in' || show === 'ft' ? 'letter' : 'a4';
 }
 
 /** Says on the first page which characters stand there as a sign, below the title. */

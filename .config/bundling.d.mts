@@ -1,0 +1,4 @@
+import type { BuildOptions } from 'esbuild';
+
+export declare const bundling: BuildOptions;
+export declare const commandLine: (outdir: string) => BuildOptions[];
