@@ -71,7 +71,7 @@ export function analysisOf(document: LangiumDocument, services: BoothServices): 
   const diagnostics = visible.flatMap(toFileDiagnostics);
   return {
     diagnostics,
-    understood: !diagnostics.some(({ kind }) => kind === 'text'),
+    understood: !diagnostics.some(({ kind, severity }) => kind === 'text' && severity === 'error'),
     files: visible.map(({ uri }) => uri.toString()),
     booth: assessed?.booth,
     assessment: assessed?.assessment,

@@ -38,6 +38,7 @@ import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js
 import { BoothLexer } from './syntax/lexer.js';
 import { BoothLexerMessages, BoothParserMessages } from './syntax/messages.js';
 import { Trial } from './trial.js';
+import { LastFindings } from './validation/last-findings.js';
 import { BoothValidator } from './validation/validator.js';
 import { BoothDocumentBuilder } from './workspace/builder.js';
 import { Imports } from './workspace/imports.js';
@@ -62,6 +63,7 @@ export interface BoothAddedServices {
   readonly Computation: Computation;
   readonly Assessments: Assessments;
   readonly Trial: Trial;
+  readonly LastFindings: LastFindings;
   readonly Editor: EditorAbilities;
   readonly workspace: { readonly Imports: Imports };
 }
@@ -87,6 +89,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
     Computation: () => computation,
     Assessments: (services) => new Assessments(services),
     Trial: (services) => new Trial(services, createBoothServices),
+    LastFindings: () => new LastFindings(),
     Editor: (services) => new EditorAbilities(services),
     parser: {
       Lexer: (services) => new BoothLexer(services),

@@ -3,12 +3,13 @@ import type {
   DimensionFigures,
   Finding,
   OperatorFigures,
+  Related,
   ScreenFigures,
   WalkwayFigures,
 } from '../assessment.js';
 import { type Body, meanOf, percentileOf, sdOf } from '../bodies/body.js';
 import { dimensionNames } from '../bodies/dimensions.js';
-import type { Acceptance, Booth } from '../booth.js';
+import type { Booth } from '../booth.js';
 import { checks as catalogue } from '../checks/catalogue.js';
 import type { Check, FindingDraft } from '../checks/check.js';
 import type { SketchFigures } from '../figures/figures.js';
@@ -16,7 +17,7 @@ import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
 import { distanceTo, eyesAt, linesOf, viewsAt } from '../scene/viewing.js';
 import { assessBodies } from './body-findings.js';
-import { said } from '../words/say.js';
+import { said, say } from '../words/say.js';
 
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
 export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
@@ -27,7 +28,7 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
   );
   const findings = checks.flatMap((check) => {
     const drafts = [...(bodies.findings.get(check) ?? []), ...(check.find?.(scene) ?? [])];
-    return drafts.map((draft) => finished(check, draft, booth.accepted));
+    return drafts.map((draft) => finished(check, draft, booth));
   });
   const screens = screensOf(scene);
   let sketch: SketchFigures | undefined;
@@ -45,8 +46,8 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
   };
 }
 
-function finished(check: Check, draft: FindingDraft, accepted: readonly Acceptance[]): Finding {
-  const acceptance = accepted.find(
+function finished(check: Check, draft: FindingDraft, booth: Booth): Finding {
+  const acceptance = booth.accepted.find(
     (one) => one.check === check.id && (one.subject === undefined || one.subject === draft.subject.name),
   );
   return {
@@ -54,14 +55,21 @@ function finished(check: Check, draft: FindingDraft, accepted: readonly Acceptan
     strength: check.strength,
     ...(check.caution !== undefined && { caution: said(check.caution) }),
     ...(draft.measured !== undefined && check.unit && { unit: check.unit }),
-    related: [],
     remedies: [],
     assumptions: [],
     ...draft,
+    related: [...(draft.related ?? []), ...personOf(draft, booth)],
     source: said(draft.source ?? check.sources[0]!.name),
     ...(draft.assumptions && { assumptions: draft.assumptions.map(said) }),
     ...(acceptance && draft.verdict !== 'pass' && { accepted: acceptance.reason }),
   };
+}
+
+/** Where the person is declared whom a finding is about, unless it leads there already. */
+function personOf({ operator, related = [] }: FindingDraft, { operators, crowds }: Booth): readonly Related[] {
+  const person = [...operators, ...crowds].find(({ name }) => name === operator);
+  if (!person || related.some(({ origin }) => origin === person.origin)) return [];
+  return [{ origin: person.origin, message: say`what is known of ${person.name}` }];
 }
 
 function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[] {

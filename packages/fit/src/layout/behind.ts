@@ -1,5 +1,5 @@
-import type { PlacedPiece } from '../assessment.js';
-import type { Desk } from '../booth.js';
+import type { PlacedPiece, Related } from '../assessment.js';
+import type { Booth, Desk } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { placedDesk, type Layout } from './layout.js';
 import { clip, dot, pointIn, spanAlong, type Frame } from './polygon.js';
@@ -22,6 +22,12 @@ const PLACE: Millimetres = 24 * 25.4;
 export function behindDesk(layout: Layout, desk: Desk): Behind | undefined {
   const placed = placedDesk(layout, desk);
   return placed && behindEdge(layout, placed.frame, placed.width, new Set([desk.name]));
+}
+
+/** The other end of what is said of the room behind a desk: the piece that stands there, or the room of that wall. */
+export function behindIt({ booth }: { readonly booth: Booth }, { piece, what }: Behind): readonly Related[] {
+  if (piece) return [{ origin: piece.origin, message: say`${what} stands behind it` }];
+  return booth.room ? [{ origin: booth.room.origin, message: what }] : [];
 }
 
 /**

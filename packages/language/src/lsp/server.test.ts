@@ -105,7 +105,7 @@ class Editor {
     return Object.fromEntries(this.published.map(({ uri: file, diagnostics }) => [name(file), diagnostics.length]));
   }
 
-  private async nextDiagnostics(): Promise<Diagnostic[]> {
+  async nextDiagnostics(): Promise<Diagnostic[]> {
     const seen = this.published.length;
     for (let tries = 0; tries < 200; tries++) {
       const found = this.published.slice(seen).find((params) => params.uri === uri);
@@ -369,6 +369,49 @@ describe('an assessment', () => {
     expect(await editor.assessment()).not.toBeNull();
     await editor.change('desk A { width 60in }');
     expect(await editor.assessment()).toBeNull();
+  });
+});
+
+describe('findings', () => {
+  const text = `booth "Hall" { show in }
+desk Left { width 60in  depth 30in  height 40in }
+skirt Front { on Left  drop 45in }
+`;
+  const drags = ({ code }: Diagnostic) => code === 'skirt-drop';
+  const shown = (diagnostics: readonly Diagnostic[]) =>
+    diagnostics.filter(drags).map(({ range: { start }, severity }) => [start.line, start.character, severity]);
+
+  test('stay where they were while the text cannot be read, move with it, and are looked at anew when it can', async () => {
+    const editor = await start();
+    expect(shown(await editor.open(text))).toEqual([[2, 28, 2]]);
+    const broken = text.replace('height 40in', 'height 4');
+    expect(shown(await editor.change(broken))).toEqual([[2, 28, 2]]);
+    expect(shown(await editor.change(`// a line more\n${broken}`))).toEqual([[3, 28, 2]]);
+    expect(shown(await editor.change(`// a line more\n${text.replace('height 40in', 'height 46in')}`))).toEqual([]);
+  });
+
+  test('give way at once to what can be computed in spite of a fault elsewhere', async () => {
+    const editor = await start();
+    await editor.open(text);
+    expect(shown(await editor.change(`${text.replace('45in', '39in')}desk Right { width 6 }\n`))).toEqual([]);
+  });
+
+  test('of another text do not stay, once the file was closed', async () => {
+    const editor = await start();
+    await editor.open(text);
+    await editor.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
+    expect(shown(await editor.open(text.replace('height 40in', 'height 4')))).toEqual([]);
+  });
+
+  test('stay while an imported file cannot be read', async () => {
+    const editor = await start();
+    const main = 'import "furniture.booth"\nbooth "Hall" { }\nskirt Front { on Long  drop 45in }\n';
+    expect(shown(await editor.open(main))).toEqual([[2, 28, 2]]);
+    const furniture = uriOf('furniture.booth').toString();
+    const params = { uri: furniture, languageId: 'booth', version: 1, text: 'desk Long { width 60in  height 4 }' };
+    const next = editor.nextDiagnostics();
+    await editor.connection.sendNotification('textDocument/didOpen', { textDocument: params });
+    expect(shown(await next)).toEqual([[2, 28, 2]]);
   });
 });
 

@@ -42,6 +42,7 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
   DocumentBuilder.onDocumentPhase(DocumentState.Validated, ({ uri }) => void current(uri));
   TextDocuments.onDidClose(({ document: { uri } }) => {
     lastGood.delete(URI.parse(uri).toString());
+    booth.LastFindings.forget(URI.parse(uri).toString());
     forget(URI.parse(uri));
   });
   connection.onRequest(

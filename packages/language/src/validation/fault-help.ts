@@ -222,6 +222,15 @@ export const faultHelp: Record<IssueCode, FaultHelp> = {
       right: 'booth "Hall" { accept skirt-drop because "hemmed on site" }',
     },
   },
+  'unused-acceptance': {
+    title: 'An acceptance of nothing',
+    means: 'The check has nothing to say against the thing any more, so there is nothing left to accept.',
+    instead: 'Remove it: else it would hide what the check may find later.',
+    example: {
+      wrong: `booth "Hall" { }\n${desk}\nskirt Front { on Left  drop 39in }\naccept skirt-drop on Front because "hemmed"`,
+      right: `booth "Hall" { }\n${desk}\nskirt Front { on Left  drop 45in }\naccept skirt-drop on Front because "hemmed"`,
+    },
+  },
   'import-path': {
     title: 'A path that cannot be imported',
     means: 'An import names a booth file beside this one, by a path that stays within reach.',

@@ -4,7 +4,7 @@ import type { Assessment, Booth, Finding, Missing, Origin, Remedy } from '@booth
 import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import { isDocument } from '../generated/ast.js';
 import { partOf } from '../syntax/tree.js';
-import { rangeOf } from './issue.js';
+import { type Issue, rangeOf } from './issue.js';
 
 /** What a diagnostic of a finding carries for quick fixes. */
 export interface FindingData {
@@ -12,6 +12,17 @@ export interface FindingData {
   readonly subject: string;
   readonly remedies: readonly Remedy[];
   readonly missing?: Missing;
+}
+
+/** A finding as the text shows it. */
+export interface ShownFinding {
+  /** What it is about: its check, its thing, its person and their posture. */
+  readonly topic: string;
+  readonly diagnostic: Diagnostic;
+}
+
+export function topicOf({ check, subject, operator, posture }: Finding): string {
+  return JSON.stringify([check, subject.kind, subject.name, operator, posture]);
 }
 
 /**
@@ -24,11 +35,24 @@ export function diagnosticsOf(
   document: LangiumDocument,
   hasFaults: boolean,
   source: string | undefined,
-): Diagnostic[] {
+): ShownFinding[] {
   return findings
     .filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined)
     .filter(({ verdict }) => verdict !== 'unknown' || !hasFaults)
-    .map((finding) => toDiagnostic(finding, booth, document, source));
+    .map((finding) => ({ topic: topicOf(finding), diagnostic: toDiagnostic(finding, booth, document, source) }));
+}
+
+/** What the file accepts though its check has passed the thing: it would hide what the check may find later. */
+export function idleAcceptances({ findings, booth }: Assessment, uri: string): Issue[] {
+  return booth.accepted.flatMap(({ check, subject, origin }): Issue[] => {
+    const meant = findings.filter((one) => one.check === check && (!subject || one.subject.name === subject));
+    const isIdle = meant.length > 0 && meant.every(({ verdict }) => verdict === 'pass');
+    if (!isIdle || origin.uri !== uri) return [];
+    const message = subject
+      ? say`\`${check}\` passes ${subject}: nothing is left to accept. Remove this, else it would hide what the check may find later.`
+      : say`\`${check}\` passes everything: nothing is left to accept. Remove this, else it would hide what the check may find later.`;
+    return [{ code: 'unused-acceptance', message, range: origin, isIdle: true, data: { text: check } }];
+  });
 }
 
 /** `overlap` is a mistake in the plan; any other failed check is advice that a person may overrule. */

@@ -36,6 +36,7 @@ export const issueCodes = [
   'unknown-check',
   'no-single-limit',
   'missing-reason',
+  'unused-acceptance',
   'import-path',
   'import-missing',
   'import-circle',
@@ -57,6 +58,8 @@ export interface Issue {
   readonly code: IssueCode;
   readonly message: string;
   readonly range: Range;
+  /** True for what stands there to no purpose; anything else is an error. */
+  readonly isIdle?: boolean;
   readonly data?: IssueData;
   readonly related?: readonly { readonly origin: Origin; readonly message: string }[];
 }

@@ -6,11 +6,12 @@ import {
   interruptAndCheck,
   type ValidationOptions,
 } from 'langium';
-import type { Diagnostic } from 'vscode-languageserver-types';
+import type { Assessment } from '@boothwright/fit';
+import type { Diagnostic, DiagnosticTag } from 'vscode-languageserver-types';
 import { pageUri } from '../protocol.js';
 import type { BoothServices } from '../services.js';
 import { checkDocument } from './check.js';
-import { diagnosticsOf } from './findings.js';
+import { diagnosticsOf, idleAcceptances } from './findings.js';
 import type { Issue } from './issue.js';
 
 /** Checks a whole document at once: its text first, then what its booth comes to. */
@@ -29,28 +30,28 @@ export class BoothValidator extends DefaultDocumentValidator {
   ): Promise<Diagnostic[]> {
     if (options.categories && !options.categories.includes('built-in')) return [];
     await interruptAndCheck(token);
-    const { Imports, Computation, Assessments } = { ...this.services.workspace, ...this.services };
-    const visible = Imports.visibleFrom(document);
+    const { Computation } = this.services;
+    const visible = this.services.workspace.Imports.visibleFrom(document);
     const issues = checkDocument(document, visible, {
       all: Computation.checks,
       limits: Computation.limits ?? Computation.checks,
     });
     const diagnostics = issues.map((issue) => this.ofIssue(issue));
     await interruptAndCheck(token);
-    return [...diagnostics, ...this.findings(document, issues.length > 0, Assessments)].map((each) =>
-      this.linked(each),
-    );
+    const hasFaults = issues.length > 0 || visible.some((each) => each !== document && isFaulty(each));
+    return [...diagnostics, ...this.findings(document, hasFaults)].map((each) => this.linked(each));
   }
 
   /** A computation that breaks must not take the other diagnostics with it, nor break silently. */
-  private findings(
-    document: LangiumDocument,
-    hasFaults: boolean,
-    assessments: BoothServices['Assessments'],
-  ): Diagnostic[] {
+  private findings(document: LangiumDocument, hasFaults: boolean): Diagnostic[] {
     try {
-      const assessed = assessments.of(document);
-      return assessed ? diagnosticsOf(assessed.assessment, document, hasFaults, this.getSource()) : [];
+      const assessment = this.services.Assessments.of(document)?.assessment;
+      const shown = assessment ? diagnosticsOf(assessment, document, hasFaults, this.getSource()) : [];
+      const own = shown.map(({ diagnostic }) => diagnostic);
+      if (hasFaults) return [...own, ...this.staying(document, assessment)];
+      if (this.isServing) this.services.LastFindings.keep(document.textDocument, shown);
+      const idle = assessment ? idleAcceptances(assessment, document.uri.toString()) : [];
+      return [...own, ...idle.map((issue) => this.ofIssue(issue))];
     } catch (error) {
       const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
       const why = error instanceof Error ? error.message : String(error);
@@ -59,16 +60,26 @@ export class BoothValidator extends DefaultDocumentValidator {
     }
   }
 
+  /** Only an editor has seen the text before. */
+  private staying(document: LangiumDocument, assessment: Assessment | undefined): Diagnostic[] {
+    return this.isServing ? this.services.LastFindings.staying(document.textDocument, assessment) : [];
+  }
+
+  private get isServing(): boolean {
+    return this.services.shared.lsp.Connection !== undefined;
+  }
+
   /** Leads from the code to its page, in an editor that can open it. */
   private linked(diagnostic: Diagnostic): Diagnostic {
     if (typeof diagnostic.code !== 'string' || !this.services.Editor.opensPages) return diagnostic;
     return { ...diagnostic, codeDescription: { href: pageUri(diagnostic.code) } };
   }
 
-  private ofIssue({ code, message, range, data, related }: Issue): Diagnostic {
+  private ofIssue({ code, message, range, data, related, isIdle = false }: Issue): Diagnostic {
     return {
       range,
-      severity: 1,
+      severity: isIdle ? 4 : 1,
+      ...(isIdle && { tags: [unnecessary] }),
       code,
       source: this.getSource(),
       message,
@@ -79,4 +90,14 @@ export class BoothValidator extends DefaultDocumentValidator {
       data,
     };
   }
+}
+
+const unnecessary: DiagnosticTag = 1;
+
+/** Whether a file cannot be read in part, as far as is known. */
+function isFaulty({ parseResult, diagnostics = [] }: LangiumDocument): boolean {
+  const hasErrors = parseResult.lexerErrors.length > 0 || parseResult.parserErrors.length > 0;
+  const isFault = ({ severity, data }: Diagnostic) =>
+    severity === 1 && !(typeof data === 'object' && data !== null && 'check' in data);
+  return hasErrors || diagnostics.some(isFault);
 }

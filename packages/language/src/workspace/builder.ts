@@ -32,7 +32,25 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
     token: Cancellation.CancellationToken,
   ): Promise<void> {
     await this.gatherKeys(token);
-    await super.buildDocuments(await this.withImports(documents, token), options, token);
+    const all = await this.withImports(documents, token);
+    await super.buildDocuments(this.importedFirst(all), options, token);
+  }
+
+  /** What is wrong with a file is known before what imports it is looked at. A file sees more than each that it imports. */
+  private importedFirst(documents: readonly LangiumDocument[]): LangiumDocument[] {
+    const reach = new Map(documents.map((document) => [document, this.seenFrom([document]).size]));
+    return [...documents].sort((a, b) => reach.get(a)! - reach.get(b)!);
+  }
+
+  private seenFrom(documents: Iterable<LangiumDocument>): ReadonlySet<LangiumDocument> {
+    const seen = new Set(documents);
+    for (const each of seen) {
+      for (const { uri } of importsOf(each)) {
+        const imported = uri && this.langiumDocuments.getDocument(uri);
+        if (imported) seen.add(imported);
+      }
+    }
+    return seen;
   }
 
   /** An editor wants to hear of the files that are open and of those that they import, not of the whole workspace. */
@@ -43,15 +61,7 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
   /** Whether a file is open, or imported by one that is. */
   isInUse(document: LangiumDocument): boolean {
     const open = this.langiumDocuments.all.filter(({ uri }) => this.textDocuments?.get(uri) !== undefined);
-    const seen = new Set(open);
-    for (const each of seen) {
-      if (each === document) return true;
-      for (const { uri } of importsOf(each)) {
-        const imported = uri && this.langiumDocuments.getDocument(uri);
-        if (imported) seen.add(imported);
-      }
-    }
-    return false;
+    return this.seenFrom(open).has(document);
   }
 
   /** Whoever waits for a document hears of it also if the build is cancelled at that moment: the next one may not pass there again. */

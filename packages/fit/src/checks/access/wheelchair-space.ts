@@ -1,4 +1,4 @@
-import type { Polygon } from '../../assessment.js';
+import type { Polygon, Related } from '../../assessment.js';
 import type { FloorArea } from '../../booth.js';
 import { boothObstacles } from '../../layout/clear-width.js';
 import { areaOutline } from '../../layout/layout.js';
@@ -54,6 +54,8 @@ place Left at 10ft, 6ft
 };
 
 interface Thing {
+  /** The piece’s name. */
+  readonly of: string;
   readonly what: string;
   readonly outline: Polygon;
 }
@@ -67,7 +69,7 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
   }
   const booth = boothThings(scene);
   const reaching = booth
-    .map(({ what, outline: other }) => ({ what, depth: penetration(outline, other) }))
+    .map(({ of, what, outline: other }) => ({ of, what, depth: penetration(outline, other) }))
     .filter(({ depth }) => depth > TOLERANCE)
     .sort((a, b) => b.depth - a.depth)[0];
   const common = { subject, origin: space.origin };
@@ -79,6 +81,7 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
       limit: 0,
       margin: -reaching.depth,
       message: say`${reaching.what} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move it out.`,
+      related: placesOf(scene, [reaching]),
     };
   }
   const sides = sidesOf(outline).map((side) => blockersOf(scene, space, side, booth));
@@ -98,15 +101,22 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
   };
 }
 
+/** Where the pieces are declared that stand in the way. */
+function placesOf({ layout }: Scene, things: readonly Pick<Thing, 'of'>[]): readonly Related[] {
+  return layout.pieces
+    .filter(({ name }) => things.some(({ of }) => of === name))
+    .map(({ name, origin }) => ({ origin, message: say`${name} stands there` }));
+}
+
 /** The booth's pieces with the people who sit at them, and its platforms. */
 function boothThings(scene: Scene): readonly Thing[] {
   const platforms = scene.layout.pieces.filter(({ kind }) => kind === 'platform');
   return [
     ...boothObstacles(scene).flatMap(({ what, bare, outline }) => [
-      { what, outline: bare },
-      ...(outline === bare ? [] : [{ what: say`the seat at ${what}`, outline }]),
+      { of: what, what, outline: bare },
+      ...(outline === bare ? [] : [{ of: what, what: say`the seat at ${what}`, outline }]),
     ]),
-    ...platforms.map(({ name, outline }) => ({ what: name, outline })),
+    ...platforms.map(({ name, outline }) => ({ of: name, what: name, outline })),
   ];
 }
 
@@ -114,7 +124,7 @@ function boothThings(scene: Scene): readonly Thing[] {
 function blockersOf(scene: Scene, space: FloorArea, strip: Polygon, booth: readonly Thing[]): string[] {
   const columns = scene.layout.pieces.filter(({ kind }) => kind === 'column');
   const others = (scene.booth.room?.wheelchairSpaces ?? []).filter(({ name }) => name !== space.name);
-  const things: Thing[] = [
+  const things: Pick<Thing, 'what' | 'outline'>[] = [
     ...booth,
     ...columns.map(({ name, outline }) => ({ what: name, outline })),
     ...others.flatMap((other) => {

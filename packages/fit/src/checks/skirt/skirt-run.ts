@@ -105,6 +105,10 @@ function cloth(scene: Scene, skirt: Skirt): FindingDraft {
               safe: true,
             },
           ],
+    related: hungOn(scene, skirt).map(({ piece }) => ({
+      origin: piece.origin,
+      message: say`it hangs on ${piece.name}`,
+    })),
     assumptions: alone.map((name) => say`${name} stands on its own: the plan does not place it`),
   };
 }

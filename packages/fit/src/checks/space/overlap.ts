@@ -96,6 +96,7 @@ function outside(scene: Scene): FindingDraft[] {
       .map(({ wall, by }): FindingDraft => ({
         ...clash(piece, by),
         message: say`${piece.name} stands ${scene.length(by)} through ${wall}. Move it into the room.`,
+        related: [{ origin: scene.booth.room!.origin, message: say`the room` }],
       }));
   });
 }
@@ -109,6 +110,9 @@ function inSwings(scene: Scene): FindingDraft[] {
         {
           ...clash(piece, depth),
           message: say`${piece.name} stands in the swing of the door ${door}, by ${scene.length(depth)}. Move it so that the door opens fully.`,
+          related: (scene.booth.room?.doors ?? [])
+            .filter(({ name }) => name === door)
+            .map(({ origin }) => ({ origin, message: say`the door ${door}` })),
         },
       ];
     }),

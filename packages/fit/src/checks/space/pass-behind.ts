@@ -1,6 +1,6 @@
 import type { Missing } from '../../assessment.js';
 import type { Desk } from '../../booth.js';
-import { behindDesk } from '../../layout/behind.js';
+import { behindDesk, behindIt } from '../../layout/behind.js';
 import { rowsOf, type Row } from '../../layout/rows.js';
 import { heldTo } from '../../limits/held-to.js';
 import { exactVerdict } from '../../scene/verdict.js';
@@ -88,7 +88,7 @@ function ofRow(scene: Scene, row: Row): FindingDraft[] {
 function judge(scene: Scene, desk: Desk, row: Row): FindingDraft {
   const behind = behindDesk(scene.layout, desk);
   if (!behind) return unknown(desk, lackOf(desk));
-  const { distance, what, piece } = behind;
+  const { distance, what } = behind;
   const held = heldTo(scene, 'pass-behind', PASSES);
   const least = row.length >= SOMEBODY_BETWEEN ? Math.min(SIDEWAYS, held.value) : 0;
   const verdict = exactVerdict(distance >= held.value - TOLERANCE, distance >= least - TOLERANCE);
@@ -109,7 +109,7 @@ function judge(scene: Scene, desk: Desk, row: Row): FindingDraft {
           : say`Behind ${desk.name} there is ${there} to ${what}; to pass behind somebody who sits takes ${takes}. Move the desk ${wanted} away from ${what}.`,
     source: held.source,
     origin: desk.origin,
-    related: [...(piece ? [{ origin: piece.origin, message: say`${what} stands behind it` }] : []), ...held.related],
+    related: [...behindIt(scene, behind), ...held.related],
   };
 }
 

@@ -1,4 +1,4 @@
-import { behindDesk } from '../../layout/behind.js';
+import { behindDesk, behindIt } from '../../layout/behind.js';
 import { heldTo } from '../../limits/held-to.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import { missing, sits } from '../../stations/station.js';
@@ -75,10 +75,7 @@ place Left at 10ft, 48in
               : say`Behind ${desk.name} there is ${scene.length(distance)} to ${what}; sitting down and rising takes ${scene.length(comfort)}. Move the desk ${scene.length(comfort - distance)} away from ${what}.`,
           source: held.source,
           origin: station.workstation.desk?.origin ?? station.workstation.origin,
-          related: [
-            ...(behind.piece ? [{ origin: behind.piece.origin, message: say`${what} stands behind it` }] : []),
-            ...held.related,
-          ],
+          related: [...behindIt(scene, behind), ...held.related],
         },
       ];
     }),

@@ -1,0 +1,54 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { checks } from '@boothwright/fit';
+import { describe, expect, test } from 'vitest';
+import type { FileDiagnostic } from '../analyse.js';
+import { analyseFiles } from '../testing/analysis.js';
+
+const root = new URL('../../../../examples/', import.meta.url);
+const furniture = readFileSync(new URL('furniture.booth', root), 'utf8');
+const texts = [
+  ...readdirSync(root)
+    .filter((name) => name.endsWith('.booth'))
+    .map((name) => [name, readFileSync(new URL(name, root), 'utf8')] as const),
+  ...checks.map(({ id, example }) => [`the example of ${id}`, example.fires] as const),
+];
+
+async function findingsOf(text: string): Promise<FileDiagnostic[]> {
+  const { diagnostics } = await analyseFiles({ 'hall.booth': text, 'furniture.booth': furniture });
+  return diagnostics.filter(({ kind, uri }) => kind === 'finding' && uri.endsWith('hall.booth'));
+}
+
+const withOtherEnd = new Set<string>();
+const seen = new Set<string>();
+
+describe('a finding points at one word or value', { timeout: 60_000 }, () => {
+  test.each(texts)('in %s', async (_, text) => {
+    const lines = text.split('\n');
+    for (const { start, end, code, related } of await findingsOf(text)) {
+      expect(end.line).toBe(start.line);
+      const word = lines[start.line]!.slice(start.character, end.character);
+      expect(word, code).toMatch(
+        /^([\p{L}_][\p{L}\p{N}_-]*|"[^"]*"|[\d/'". ]+[a-z%"']*( (left|right|back|forward))?)$/u,
+      );
+      seen.add(code);
+      if (related.length > 0) withOtherEnd.add(code);
+    }
+  });
+});
+
+/** Of one thing, so that there is no other end to lead to. */
+const ofOne = [
+  'legs-fit-top',
+  'mix-position',
+  'platform-step',
+  'screen-turn',
+  'skirt-flame',
+  'walkway-capacity',
+  'walkway-pinch',
+  'walkway-projection',
+  'walkway-turn',
+];
+
+test('a finding of two things leads to the other one', () => {
+  expect([...seen].filter((code) => !withOtherEnd.has(code)).sort()).toEqual(ofOne);
+});
