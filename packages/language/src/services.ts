@@ -30,7 +30,7 @@ import { BoothHoverProvider } from './lsp/hover.js';
 import { BoothLanguageServer } from './lsp/language-server.js';
 import { EditorAbilities } from './lsp/editor.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
-import { BoothReferencesProvider, BoothRenameProvider } from './lsp/names.js';
+import { BoothReferencesProvider, BoothRenameProvider, BoothWorkspaceSymbolProvider } from './lsp/names.js';
 import { BoothSemanticTokenProvider } from './lsp/semantic-tokens.js';
 import { BoothDocumentSymbolProvider, BoothNodeKindProvider } from './lsp/symbols.js';
 import { BoothDocumentUpdateHandler } from './lsp/updates.js';
@@ -44,6 +44,7 @@ import { BoothDocumentBuilder } from './workspace/builder.js';
 import { Imports } from './workspace/imports.js';
 import { BoothIndexManager } from './workspace/index-manager.js';
 import { BoothWorkspaceManager } from './workspace/manager.js';
+import { BoothFileOperationHandler } from './workspace/moves.js';
 import { BoothConfigurationProvider } from './workspace/settings.js';
 
 /** What the language asks of the computation. */
@@ -121,9 +122,11 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
 
 const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
   lsp: {
+    FileOperationHandler: (services) => new BoothFileOperationHandler(services),
     DocumentUpdateHandler: (services) => new BoothDocumentUpdateHandler(services),
     LanguageServer: (services) => new BoothLanguageServer(services),
     NodeKindProvider: () => new BoothNodeKindProvider(),
+    WorkspaceSymbolProvider: (services) => new BoothWorkspaceSymbolProvider(services),
   },
   workspace: {
     ConfigurationProvider: (services) => new BoothConfigurationProvider(services),

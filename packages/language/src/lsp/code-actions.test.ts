@@ -63,11 +63,17 @@ describe('faults of the text', () => {
     [
       'desk Left { }\nworkstation B { desk Lfet }',
       'unknown-name',
-      [['Change to Left', 'desk Left { }\nworkstation B { desk Left }']],
+      [
+        ['Change to Left', 'desk Left { }\nworkstation B { desk Left }'],
+        [
+          'Declare a desk called Lfet, to be filled in',
+          'desk Left { }\nworkstation B { desk Lfet }\ndesk Lfet { width 60in  depth 30in  height 41in  top 1in }',
+        ],
+      ],
     ],
     ['desk A { width 60” }', 'curly-quotes', [['Write it with straight quotes: 60"', 'desk A { width 60" }']]],
     ['booth “H” { }', 'curly-quotes', [['Write it with straight quotes: "H"', 'booth "H" { }']]],
-    ['booth "H { }', 'open-text', [['Close the quote', 'booth "H"{ }']]],
+    ['booth "H { }', 'open-text', [['Close the quote', 'booth "H" { }']]],
     ['desk A { width 60inx }', 'unknown-unit', [['Change to 60in', 'desk A { width 60in }']]],
     ["desk A { width 5'4 }", 'malformed-number', [[`Change to 5'4"`, `desk A { width 5'4" }`]]],
     ['desk A { height 44in..37in }', 'range-reversed', [['Change to 37in..44in', 'desk A { height 37in..44in }']]],
@@ -79,12 +85,12 @@ describe('faults of the text', () => {
         ['Change to male', 'operator A { body male }'],
       ],
     ],
-    ['desk A { closed yes  width 60in }', 'stray-value', [['Remove yes', 'desk A { closed   width 60in }']]],
+    ['desk A { closed yes  width 60in }', 'stray-value', [['Remove yes', 'desk A { closed  width 60in }']]],
     ['accept skirt-dorp because "so"', 'unknown-check', [['Change to skirt-drop', 'accept skirt-drop because "so"']]],
     ['desk width { }', 'reserved-name', [['Change to Width', 'desk Width { }']]],
   ])('%s', async (text, code, expected) => {
     const fixes = await offered(text, code);
-    expect(fixes.map(({ title, after }) => [title, after])).toEqual(expected);
+    expect(fixes.map(({ title, after }) => [title, after.trimEnd()])).toEqual(expected);
     expect(fixes.filter(({ cures }) => !cures)).toEqual([]);
   });
 });

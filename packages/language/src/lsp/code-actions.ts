@@ -1,18 +1,21 @@
 import { CstUtils, GrammarUtils, type LangiumDocument, type LangiumDocuments, URI } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
-import type { Missing, Remedy } from '@boothwright/fit';
-import type { CodeAction, Diagnostic, Position, Range } from 'vscode-languageserver-types';
+import { type Missing, type Remedy, say } from '@boothwright/fit';
+import type { CodeAction, Diagnostic, Position, Range, TextEdit } from 'vscode-languageserver-types';
 import type { CodeActionParams } from 'vscode-languageserver';
 import { isBlock, isDocument, isScreen } from '../generated/ast.js';
 import { explainCommand, type ExplainParams } from '../protocol.js';
+import { namesOf } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
 import { allBlocks, kindOf } from '../syntax/tree.js';
 import type { FindingData } from '../validation/findings.js';
-import type { IssueCode, IssueData } from '../validation/issue.js';
+import type { IssueData } from '../validation/issue.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
 import { adviceActions } from './advice-actions.js';
 import { editOf, editOfChanges } from './edits.js';
 import { fixAll, fixAllKind } from './fix-all.js';
+import { textFixes } from './text-fixes.js';
+import { tidied } from './tidy.js';
 
 /** Changes that would put a diagnostic right, taken from what the diagnostic carries, and the plans for a workstation. */
 export class BoothCodeActionProvider implements CodeActionProvider {
@@ -38,18 +41,28 @@ export class BoothCodeActionProvider implements CodeActionProvider {
         : [];
     const all = only && isWanted(fixAllKind) ? await fixAll(document, this.services) : undefined;
     const explanations = this.services.Editor.opensPages && isWanted('quickfix') ? explain(diagnostics) : [];
-    return [...fixes, ...plans.filter(({ kind }) => isWanted(kind!)), ...explanations, ...(all ? [all] : [])];
+    const wanted = merged([...fixes, ...plans.filter(({ kind }) => isWanted(kind!))]);
+    const changes = wanted.map((action) => ({ ...action, edit: tidied(action.edit!, this.services) }));
+    return [...changes, ...explanations, ...(all ? [all] : [])];
   }
 
   private actionsFor(diagnostic: Diagnostic, document: LangiumDocument): CodeAction[] {
-    const data = diagnostic.data as IssueData | FindingData | undefined;
-    if (!data) return [];
-    if (!('check' in data)) return suggestions(diagnostic, data, document);
+    const data = (diagnostic.data ?? {}) as IssueData | FindingData;
+    if (!('check' in data)) return textFixes(diagnostic, data, document, this.services);
     const actions = data.remedies
       .filter(({ changes }) => changes.length > 0)
       .map((remedy) => ofRemedy(remedy, diagnostic));
     const addition = this.addition(data, diagnostic, document);
-    return [...actions, ...(addition ? [addition] : []), acceptance(data, diagnostic, document)];
+    return [...actions, ...(addition ? [addition] : []), this.acceptance(data, diagnostic, document)];
+  }
+
+  /** Tolerates a finding on purpose. The reason is left open: until it is written, the file says that it is missing. */
+  private acceptance({ check, subject }: FindingData, diagnostic: Diagnostic, document: LangiumDocument): CodeAction {
+    const isName = this.services.workspace.Imports.visibleFrom(document).some((each) => namesOf(each).has(subject));
+    const line = `accept ${check}${isName ? ` on ${subject}` : ''} because ""`;
+    const edit = editOf([{ uri: document.uri.toString(), range: endOf(document), newText: lineAtEnd(document, line) }]);
+    const title = isName ? say`Accept ${check} of ${subject}, with a reason` : say`Accept ${check}, with a reason`;
+    return { title, kind: 'quickfix', diagnostics: [diagnostic], edit };
   }
 
   /** Puts what a check lacks into the block that lacks it, or a placement at the end of the file. */
@@ -61,11 +74,23 @@ export class BoothCodeActionProvider implements CodeActionProvider {
     const brace = braceOf(missing, document);
     if (!brace && property !== 'place') return undefined;
     const change = brace
-      ? { range: { start: brace, end: brace }, newText: ` ${example} ` }
+      ? insertion(brace, example, document)
       : { range: endOf(document), newText: lineAtEnd(document, example) };
     const edit = editOf([{ uri: document.uri.toString(), ...change }]);
-    return { title: `Add \`${example}\` to ${of}`, kind: 'quickfix', diagnostics: [diagnostic], edit };
+    return { title: say`Add \`${example}\` to ${of}`, kind: 'quickfix', diagnostics: [diagnostic], edit };
   }
+}
+
+/** One action of each title and change, for all the diagnostics that it is offered for. */
+function merged(actions: readonly CodeAction[]): CodeAction[] {
+  const byChange = new Map<string, CodeAction>();
+  for (const action of actions) {
+    const key = JSON.stringify([action.title, action.edit]);
+    const same = byChange.get(key);
+    const diagnostics = [...(same?.diagnostics ?? []), ...(action.diagnostics ?? [])];
+    byChange.set(key, { ...action, ...same, ...(diagnostics.length > 0 && { diagnostics }) });
+  }
+  return [...byChange.values()];
 }
 
 /** An editor may ask about a diagnostic of the text as it was a keystroke ago: its range would edit the wrong words. */
@@ -93,6 +118,15 @@ function braceOf({ property, of, origin }: Missing, document: LangiumDocument): 
   return GrammarUtils.findNodeForKeyword(block?.$cstNode, '{')?.range.end;
 }
 
+/** In a block of several lines a line of its own, with its comment left to the brace; else beside the brace. */
+function insertion(brace: Position, example: string, { textDocument }: LangiumDocument): TextEdit {
+  const line = textDocument.getText().split('\n')[brace.line] ?? '';
+  const rest = line.slice(brace.character).trim();
+  if (rest !== '' && !rest.startsWith('//')) return { range: { start: brace, end: brace }, newText: ` ${example} ` };
+  const end = { line: brace.line, character: line.replace(/\r$/, '').length };
+  return { range: { start: end, end }, newText: `\n${example}` };
+}
+
 function endOf({ textDocument }: LangiumDocument): Range {
   const end = textDocument.positionAt(textDocument.getText().length);
   return { start: end, end };
@@ -101,28 +135,6 @@ function endOf({ textDocument }: LangiumDocument): Range {
 function lineAtEnd({ textDocument }: LangiumDocument, line: string): string {
   const text = textDocument.getText();
   return text === '' || text.endsWith('\n') ? `${line}\n` : `\n${line}\n`;
-}
-
-function suggestions(
-  diagnostic: Diagnostic,
-  { text, suggestions = [] }: IssueData,
-  document: LangiumDocument,
-): CodeAction[] {
-  const { range, code } = diagnostic;
-  return suggestions.map((suggestion, index) => ({
-    title: titleOf(code as IssueCode, text ?? '', suggestion),
-    kind: 'quickfix',
-    diagnostics: [diagnostic],
-    isPreferred: index === 0 && (suggestions.length === 1 || code === 'curly-quotes'),
-    edit: editOf([{ uri: document.uri.toString(), range, newText: suggestion }]),
-  }));
-}
-
-function titleOf(code: IssueCode, text: string, suggestion: string): string {
-  if (suggestion === '') return `Remove ${text}`;
-  if (code === 'curly-quotes') return `Write it with straight quotes: ${suggestion}`;
-  if (code === 'open-text') return 'Close the quote';
-  return code === 'no-unit' ? `Write ${suggestion}` : `Change to ${suggestion}`;
 }
 
 function ofRemedy({ title, changes, safe }: Remedy, diagnostic: Diagnostic): CodeAction {
@@ -140,18 +152,4 @@ function explain(diagnostics: readonly Diagnostic[]): CodeAction[] {
       command: { title: 'Explain', command: explainCommand, arguments: [params] },
     };
   });
-}
-
-/** Tolerates a finding on purpose. The reason is left open: until it is written, the file says that it is missing. */
-function acceptance({ check, subject }: FindingData, diagnostic: Diagnostic, document: LangiumDocument): CodeAction {
-  const isName = /^[\p{L}_][\p{L}\p{M}\p{N}_-]*$/u.test(subject);
-  const line = `accept ${check}${isName ? ` on ${subject}` : ''} because ""`;
-  const newText = lineAtEnd(document, line);
-  const edit = editOf([{ uri: document.uri.toString(), range: endOf(document), newText }]);
-  return {
-    title: `Accept ${check}${isName ? ` of ${subject}` : ''}, with a reason`,
-    kind: 'quickfix',
-    diagnostics: [diagnostic],
-    edit,
-  };
 }

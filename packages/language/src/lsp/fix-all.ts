@@ -3,7 +3,7 @@ import type { Assessment, Remedy, Verdict } from '@boothwright/fit';
 import type { CodeAction, TextEdit } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
 import type { FindingData } from '../validation/findings.js';
-import type { BoothFormatter } from './formatter.js';
+import { formattedEdit } from './tidy.js';
 
 export const fixAllKind = 'source.fixAll.boothwright';
 
@@ -13,17 +13,14 @@ export const fixAllKind = 'source.fixAll.boothwright';
  * taken; what would change another file is left to the quick fixes. Nothing if there is no such change, or if the text cannot be read.
  */
 export async function fixAll(document: LangiumDocument, services: BoothServices): Promise<CodeAction | undefined> {
-  const { textDocument, uri, parseResult } = document;
+  const { uri, parseResult } = document;
   if (parseResult.lexerErrors.length > 0 || parseResult.parserErrors.length > 0) return undefined;
   const chosen = (await harmless(document, safeChanges(document), services)).flat();
   if (chosen.length === 0) return undefined;
-  const changed = TextDocument.applyEdits(textDocument, chosen);
-  const draft = services.shared.workspace.LangiumDocumentFactory.fromString(changed, uri);
-  const after = (services.lsp.Formatter as BoothFormatter).formatted(draft, indentationOf(changed));
   return {
     title: `Put right what is safe to change: ${chosen.length} ${chosen.length === 1 ? 'value' : 'values'}`,
     kind: fixAllKind,
-    edit: { changes: { [uri.toString()]: [difference(textDocument, after)] } },
+    edit: { changes: { [uri.toString()]: [formattedEdit(document, chosen, services)] } },
   };
 }
 
@@ -85,24 +82,4 @@ function ownEdits({ changes }: Remedy, uri: string): TextEdit[] {
 function overlaps({ range: a }: TextEdit, { range: b }: TextEdit, textDocument: TextDocument): boolean {
   const at = (place: TextEdit['range']['start']) => textDocument.offsetAt(place);
   return at(a.start) <= at(b.end) && at(b.start) <= at(a.end);
-}
-
-/** The smallest single edit that leads from a text to another. */
-function difference(textDocument: TextDocument, after: string): TextEdit {
-  const before = textDocument.getText();
-  const most = Math.min(before.length, after.length);
-  let start = 0;
-  while (start < most && before[start] === after[start]) start++;
-  let end = 0;
-  while (end < most - start && before.at(-1 - end) === after.at(-1 - end)) end++;
-  return {
-    range: { start: textDocument.positionAt(start), end: textDocument.positionAt(before.length - end) },
-    newText: after.slice(start, after.length - end),
-  };
-}
-
-/** How the text is indented already; an editor does not say it with a request for actions. */
-function indentationOf(text: string): { tabSize: number; insertSpaces: boolean } {
-  const first = /^([ \t]+)(?![ \t]|\/\/)\S/m.exec(text)?.[1] ?? '  ';
-  return { tabSize: first.length, insertSpaces: !first.startsWith('\t') };
 }

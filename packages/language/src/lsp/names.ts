@@ -1,11 +1,19 @@
 import type { LangiumDocument, Lexer } from 'langium';
-import { DefaultReferencesProvider, DefaultRenameProvider } from 'langium/lsp';
 import {
+  DefaultReferencesProvider,
+  DefaultRenameProvider,
+  DefaultWorkspaceSymbolProvider,
+  type LangiumSharedServices,
+} from 'langium/lsp';
+import {
+  type CancellationToken,
   type Location,
   type ReferenceParams,
   type RenameParams,
   ResponseError,
   type WorkspaceEdit,
+  type WorkspaceSymbol,
+  type WorkspaceSymbolParams,
 } from 'vscode-languageserver';
 import type { BoothServices } from '../services.js';
 import type { BoothWorkspaceManager } from '../workspace/manager.js';
@@ -47,5 +55,20 @@ export class BoothReferencesProvider extends DefaultReferencesProvider {
   override async findReferences(document: LangiumDocument, params: ReferenceParams): Promise<Location[]> {
     await this.workspace.loadAll();
     return super.findReferences(document, params);
+  }
+}
+
+/** Finds things by their names, in all files of the workspace. */
+export class BoothWorkspaceSymbolProvider extends DefaultWorkspaceSymbolProvider {
+  private readonly workspace: BoothWorkspaceManager;
+
+  constructor(services: LangiumSharedServices) {
+    super(services);
+    this.workspace = services.workspace.WorkspaceManager as BoothWorkspaceManager;
+  }
+
+  override async getSymbols(params: WorkspaceSymbolParams, token?: CancellationToken): Promise<WorkspaceSymbol[]> {
+    await this.workspace.loadAll();
+    return super.getSymbols(params, token);
   }
 }

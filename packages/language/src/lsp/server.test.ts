@@ -180,6 +180,32 @@ describe('an editor', () => {
   });
 });
 
+test('moving a file that is imported brings a change of the import', async () => {
+  const editor = await start();
+  const { capabilities } = await new Promise<InitializeResult>((resolve) => {
+    const other = new Editor();
+    void other.start().then((result) => {
+      other.connection.dispose();
+      resolve(result);
+    });
+  });
+  expect(capabilities.workspace?.fileOperations?.willRename?.filters).toHaveLength(2);
+  await editor.open('import "furniture.booth"\n');
+  const edit = await editor.connection.sendRequest('workspace/willRenameFiles', {
+    files: [{ oldUri: uriOf('furniture.booth').toString(), newUri: uriOf('parts/desks.booth').toString() }],
+  });
+  expect(edit).toEqual({
+    changes: {
+      [uri]: [
+        {
+          range: { start: { line: 0, character: 7 }, end: { line: 0, character: 24 } },
+          newText: '"parts/desks.booth"',
+        },
+      ],
+    },
+  });
+});
+
 describe('completion', () => {
   const desk = async (editor: Editor) => {
     await editor.open('desk');

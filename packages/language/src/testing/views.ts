@@ -217,7 +217,7 @@ function changesOf({ changes = {} }: WorkspaceEdit, services: BoothServices, wit
       const before = document.textDocument.getText().split('\n');
       const after = applied(document, edits).split('\n');
       const lost = before.filter((line) => !after.includes(line)).map((line) => `  − ${line}`);
-      const won = after.filter((line) => !before.includes(line)).map((line) => `  + ${line}`);
+      const won = after.filter((line) => line !== '' && !before.includes(line)).map((line) => `  + ${line}`);
       return [...(files.length > 1 ? [`  ${nameOf(uri)}`] : []), ...(withBefore ? lost : []), ...won].join('\n');
     })
     .join('\n');

@@ -131,6 +131,17 @@ describe('renaming', () => {
   });
 });
 
+test('things are found by name in all files of the workspace, open or not', async () => {
+  const { shared } = await open(
+    memoryFiles({ 'hall.booth': 'desk Long { }', 'other.booth': 'stool Longest { }\ndesk X { }' }),
+  );
+  const found = await shared.lsp.WorkspaceSymbolProvider!.getSymbols({ query: 'long' });
+  expect(found.map(({ name, location }) => [name, location.uri])).toEqual([
+    ['Long', 'file:///hall/hall.booth'],
+    ['Longest', 'file:///hall/other.booth'],
+  ]);
+});
+
 test('of keys that come faster than a build, the last has the last word', async () => {
   const long = Array.from({ length: 100 }, (_, index) => `desk D${index} { width 60in }`).join('\n');
   const files = memoryFiles({ 'hall.booth': long });
