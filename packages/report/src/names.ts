@@ -1,4 +1,5 @@
 import type { Booth } from '@boothwright/fit';
+import type { ReportOptions } from './options.js';
 
 /** Properties whose strings are words of the language or names of figures, never of a person. */
 const vocabulary = new Set([
@@ -29,16 +30,19 @@ const vocabulary = new Set([
 export function lettersFor({ operators }: Booth): <T>(value: T) => T {
   const letters = new Map(operators.map(({ name }, index) => [name, `Person ${letter(index)}`]));
   if (letters.size === 0) return (value) => value;
-  const pattern = new RegExp(`(?<![\\p{L}\\p{N}_])(?:${alternatives([...letters.keys()])})(?![\\p{L}\\p{N}_])`, 'gu');
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${alternatives([...letters.keys()])})`, 'gu');
   const rename = (text: string) => text.replace(pattern, (name) => letters.get(name) ?? name);
   return <T>(value: T) => mapStrings(value, rename) as T;
 }
 
-/** Longest first: a name that starts with another name is still found whole. */
+/** Longest first: a name that starts with another name is still found whole. 'NoorDesk' and 'Noor_2' hold Noor's name, 'Noora' does not. */
 function alternatives(names: readonly string[]): string {
   return [...names]
     .sort((a, b) => b.length - a.length)
-    .map((name) => name.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&'))
+    .map((name) => {
+      const end = /\p{Ll}$/u.test(name) ? '(?![\\p{Ll}\\p{M}\\p{N}])' : '(?![\\p{L}\\p{M}\\p{N}])';
+      return name.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&') + end;
+    })
     .join('|');
 }
 
@@ -58,4 +62,12 @@ function mapStrings(value: unknown, change: (text: string) => string): unknown {
 function letter(index: number): string {
   const last = String.fromCharCode(65 + (index % 26));
   return index < 26 ? last : letter(Math.floor(index / 26) - 1) + last;
+}
+
+/** What the first page says of names; nothing where the booth file names nobody. */
+export function namesMean(names: ReportOptions['names'], { operators }: Booth): string | undefined {
+  if (operators.length === 0) return undefined;
+  return names === 'letters'
+    ? 'Names are left out: Person A, Person B … stand for the operators, the same letter always for the same person. Crowds keep their names.'
+    : 'Operators are named as in the booth file. Body sizes are personal: ask them before you hand this on, or make it again with letters in place of names.';
 }

@@ -3,6 +3,7 @@ import { render } from 'preact-render-to-string';
 import { arrange } from './arrange.js';
 import { Drawings } from './drawings/section.js';
 import { drawingStyles } from './drawings/styles.js';
+import { namesMean } from './names.js';
 import { named, type ReportOptions } from './options.js';
 import { VerdictShapes } from './parts/verdict.js';
 import { AcceptedFindings } from './sections/accepted.js';
@@ -30,6 +31,7 @@ function Report({ assessment, options }: { assessment: Assessment; options: Repo
   const { booth, findings } = assessment;
   const units = unitsOf(booth.show);
   const arrangement = arrange(assessment);
+  const said = namesMean(options.names, booth);
   return (
     <html lang="en">
       <head>
@@ -46,6 +48,7 @@ function Report({ assessment, options }: { assessment: Assessment; options: Repo
             <p class="kind">Fit report</p>
             <h1>{booth.name}</h1>
             <p class="made">{[options.date, `made with ${options.generatedBy}`].filter(Boolean).join(' · ')}</p>
+            {said && <p class="made">{said}</p>}
           </header>
           <Answer assessment={assessment} />
           <Asked booth={booth} units={units} />

@@ -2,6 +2,7 @@ import type { Advice, Assessment, Booth, Finding, OperatorFigures } from '@booth
 import { arrange } from '../arrange.js';
 import { defaultsOf } from '../defaults.js';
 import { furnitureOf } from '../furniture.js';
+import { namesMean } from '../names.js';
 import { named, type ReportOptions } from '../options.js';
 import { readingMeanings, strengthMeanings } from '../strength.js';
 import { advisedMean, bandsMean, tellMeasure, tellStations } from '../telling/advice.js';
@@ -30,6 +31,7 @@ export function contentOf(
   return [
     heading(1, `${booth.name}: fit report`),
     paragraph(soft([options.date, `made with ${options.generatedBy}`].filter(Boolean).join(' · '))),
+    ...[namesMean(options.names, booth) ?? []].flat().map((said) => paragraph(soft(said))),
     ...answer(shown),
     ...asked(booth, units),
     ...draw(shown),

@@ -3,7 +3,7 @@ import PDFDocument from 'pdfkit';
 import { paragraph, soft, type Block } from '../content/blocks.js';
 import { drawings } from '../content/drawings.js';
 import { contentOf } from '../content/report.js';
-import type { ReportOptions } from '../options.js';
+import { named, type ReportOptions } from '../options.js';
 import { paperFor, type Paper } from '../paper.js';
 import { setBlocks, setFooters } from './blocks.js';
 import { Flow } from './flow.js';
@@ -23,7 +23,7 @@ const MARGIN = { sides: 50, top: 50, bottom: 60 };
 export async function renderPdf(assessment: Assessment, options: PdfOptions): Promise<Uint8Array> {
   const [width, height] = sizes[options.paper ?? paperFor(assessment.booth.show)];
   const blocks = contentOf(assessment, options, drawings);
-  const title = `${assessment.booth.name}: fit report`;
+  const title = `${named(assessment, options)[0].booth.name}: fit report`;
   const doc = new PDFDocument({
     size: [width, height],
     margin: 0,
