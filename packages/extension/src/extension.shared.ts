@@ -1,10 +1,5 @@
-import { commands, type ExtensionContext, languages, LanguageStatusSeverity, window } from 'vscode';
-import {
-  type BaseLanguageClient,
-  type LanguageClientOptions,
-  RevealOutputChannelOn,
-  State,
-} from 'vscode-languageclient';
+import { commands, type ExtensionContext, window } from 'vscode';
+import { type BaseLanguageClient, type LanguageClientOptions, RevealOutputChannelOn } from 'vscode-languageclient';
 import {
   adviseCommand,
   type AdviceParams,
@@ -14,9 +9,12 @@ import {
 } from '@boothwright/language/protocol';
 import { advise } from './commands/advise.js';
 import { explain, servePages } from './commands/explain.js';
-import { answerFileRequests } from './file-requests.js';
+import { newBooth } from './commands/new-booth.js';
 import { writeReport } from './commands/write-report.js';
+import { answerFileRequests } from './file-requests.js';
+import { traceInto } from './log.js';
 import type { RenderPdf } from './pdf-messages.js';
+import { showStatus } from './status/status.js';
 
 export const clientId = 'boothwright';
 export const clientName = 'Boothwright';
@@ -26,26 +24,30 @@ export interface Running {
   stop(): Promise<void>;
 }
 
-/** What both hosts share: the client, its state in the language status, and the commands. */
+/** What both hosts share: the client, the verdict in the language status, and the commands. */
 export async function start(
   context: ExtensionContext,
   createClient: (options: LanguageClientOptions) => BaseLanguageClient,
   renderPdf: RenderPdf,
 ): Promise<Running> {
   const log = window.createOutputChannel(clientName, { log: true });
+  const trace = traceInto(log);
   const client = createClient({
     documentSelector: selector,
     outputChannel: log,
+    traceOutputChannel: trace,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
-    initializationOptions: { showsAdvice: true, opensPages: true } satisfies ClientOptions,
+    initializationOptions: { showsAdvice: true, showsVerdict: true, opensPages: true } satisfies ClientOptions,
   });
   context.subscriptions.push(
     log,
-    showState(client),
+    trace,
+    showStatus(client, clientName, selector),
     ...answerFileRequests(client),
     servePages(),
+    commands.registerCommand('boothwright.newBooth', newBooth),
     commands.registerCommand('boothwright.writeReport', () => writeReport(context, client, renderPdf)),
-    commands.registerCommand(adviseCommand, (params: AdviceParams) => advise(client, params)),
+    commands.registerCommand(adviseCommand, (params?: Partial<AdviceParams>) => advise(client, params)),
     commands.registerCommand(explainCommand, (params?: ExplainParams) => explain(params)),
     commands.registerCommand('boothwright.restartServer', () => restart(client)),
     commands.registerCommand('boothwright.showLog', () => log.show()),
@@ -58,24 +60,4 @@ export async function start(
 async function restart(client: BaseLanguageClient): Promise<void> {
   if (client.needsStop()) await client.stop();
   await client.start();
-}
-
-function showState(client: BaseLanguageClient) {
-  const item = languages.createLanguageStatusItem('boothwright.server', selector);
-  item.name = clientName;
-  item.command = { command: 'boothwright.showLog', title: 'Show log' };
-  const show = (state: State) => {
-    item.busy = state === State.Starting;
-    item.text =
-      state === State.Running ? 'Boothwright is ready' : item.busy ? 'Boothwright starts' : 'Boothwright has stopped';
-    item.severity = state === State.Stopped ? LanguageStatusSeverity.Error : LanguageStatusSeverity.Information;
-  };
-  show(State.Starting);
-  const listening = client.onDidChangeState(({ newState }) => show(newState));
-  return {
-    dispose: () => {
-      listening.dispose();
-      item.dispose();
-    },
-  };
 }

@@ -7,6 +7,8 @@ import type { BoothServices } from './services.js';
 export interface Assessed {
   readonly booth: Booth;
   readonly assessment: Assessment;
+  /** How long both took, in milliseconds. */
+  readonly took: number;
 }
 
 interface Known {
@@ -52,8 +54,10 @@ export class Assessments {
     const roots = visible.map(({ parseResult }) => parseResult.value);
     const known = this.known.get(document.parseResult.value);
     if (known?.roots.length === roots.length && known.roots.every((root, index) => root === roots[index])) return known;
+    const start = performance.now();
     const booth = readBooth(document, visible);
-    const assessed = { booth, assessment: this.services.Computation.assess(booth) };
+    const assessment = this.services.Computation.assess(booth);
+    const assessed = { booth, assessment, took: performance.now() - start };
     const fresh = { roots, assessed, advice: new Map<string, StationAdvice | undefined>() };
     this.known.set(document.parseResult.value, fresh);
     return fresh;

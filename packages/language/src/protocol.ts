@@ -1,4 +1,4 @@
-import type { Advice, Assessment, StationAdvice } from '@boothwright/fit';
+import type { Advice, Assessment, StationAdvice, Verdict } from '@boothwright/fit';
 
 /** What an editor asks the language server beyond the standard protocol. */
 
@@ -27,6 +27,8 @@ export interface ClientOptions {
   readonly showsAdvice?: boolean;
   /** It opens the addresses of `pageUri` and has the command `explainCommand`, so that codes may lead there. */
   readonly opensPages?: boolean;
+  /** It wants `verdictNotification`. */
+  readonly showsVerdict?: boolean;
 }
 
 /** The scheme of the pages behind the codes of diagnostics. The editor makes them; nothing is fetched. */
@@ -47,6 +49,22 @@ export const explainCommand = 'boothwright.explain';
 
 export interface ExplainParams {
   readonly code: string;
+}
+
+/** What the server tells after each check of an open booth file, to an editor that wants it. Params `VerdictParams`. */
+export const verdictNotification = 'boothwright/verdict';
+
+export interface VerdictParams {
+  /** The URI of the booth file's text document. */
+  readonly uri: string;
+  /** The version of the text that was checked. */
+  readonly version: number;
+  /** How many errors the text has, and the texts that it imports. */
+  readonly faults: number;
+  /** How many findings there are of each verdict, accepted ones apart; absent for a file that holds no booth. */
+  readonly counts?: Readonly<Record<Verdict | 'accepted', number>>;
+  /** How long reading and checking the booth took, in milliseconds; absent as `counts`. */
+  readonly took?: number;
 }
 
 /** The editor's command that shows what would fit at a workstation. Its one argument: `AdviceParams`. */

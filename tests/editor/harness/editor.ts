@@ -65,7 +65,7 @@ export class Editor {
     await this.page.locator('.quick-input-widget input').fill(file);
     await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: file }).waitFor();
     await this.press('Enter');
-    await this.page.locator('.tab.active', { hasText: file }).waitFor();
+    await this.page.locator('.editor-group-container.active .tab.active', { hasText: file }).waitFor();
     await this.page.locator('.editor-group-container.active .monaco-editor .view-line').first().waitFor();
   }
 
@@ -92,6 +92,33 @@ export class Editor {
     await this.page.locator('.quick-input-widget input').fill(`>${title}`);
     await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: title }).waitFor();
     await this.press('Enter');
+  }
+
+  /** The titles that the command palette offers for some text. */
+  async offered(text: string): Promise<string[]> {
+    await this.press('F1');
+    await this.page.locator('.quick-input-widget input').fill(`>${text}`);
+    await this.page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+    const titles = await this.page.locator('.quick-input-list .monaco-list-row .label-name').allInnerTexts();
+    await this.press('Escape');
+    return titles;
+  }
+
+  /** What the language status says when the mouse rests on it: its text, its detail and what it links to. */
+  async status(): Promise<string> {
+    await this.page.mouse.move(5, viewport.height / 2);
+    await this.page.locator('[id="status.languageStatus"]').hover();
+    const shown = this.page.locator('.hover-language-status').first();
+    await shown.waitFor();
+    return (await shown.innerText()).replaceAll('\u00a0', ' ');
+  }
+
+  /** Changes the settings of the folder, as a person who writes them into its file. */
+  change(settings: Record<string, unknown>): void {
+    const file = path.join(this.workspace, '.vscode/settings.json');
+    const before = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Record<string, unknown>) : {};
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(file, JSON.stringify({ ...before, ...settings }));
   }
 
   /** The visible lines of the active editor. */

@@ -1,14 +1,23 @@
-import { type AdviceParams, adviceRequest, type AdviceResult } from '@boothwright/language/protocol';
+import {
+  type AdviceParams,
+  adviceRequest,
+  type AdviceResult,
+  type AssessmentResult,
+  assessmentRequest,
+} from '@boothwright/language/protocol';
 import { type QuickPickItem, window } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { boothInHand } from './in-hand.js';
 
-/** Shows what would fit at a workstation. Applies nothing: the light bulb does that. */
-export async function advise(client: BaseLanguageClient, params: AdviceParams): Promise<void> {
+/**
+ * Shows what would fit at a workstation. Applies nothing: the light bulb does that. A lens says which workstation; the palette
+ * says nothing and a menu only the file, so that the person is asked.
+ */
+export async function advise(client: BaseLanguageClient, asked?: Partial<AdviceParams>): Promise<void> {
+  const params = isWhole(asked) ? asked : await chooseWorkstation(client);
+  if (!params) return;
   const advice = await client.sendRequest<AdviceResult | null>(adviceRequest, params);
-  if (!advice) {
-    void window.showInformationMessage('This file cannot be read yet. Correct the errors marked in it first.');
-    return;
-  }
+  if (!advice) return unreadable();
   const { workstation, plans, notes } = advice;
   const items: QuickPickItem[] = [...plans.map(({ title }) => title), ...notes].map((label) => ({ label }));
   const nothing = `No other height serves more people at ${workstation}.`;
@@ -16,4 +25,34 @@ export async function advise(client: BaseLanguageClient, params: AdviceParams): 
     title: `What would fit at ${workstation}`,
     placeHolder: 'To set one of these, use the light bulb on the name of the workstation.',
   });
+}
+
+function isWhole(asked: Partial<AdviceParams> | undefined): asked is AdviceParams {
+  return asked?.uri !== undefined && asked.workstation !== undefined;
+}
+
+/** One of the workstations of the booth file in hand: the only one, or as the person says. */
+async function chooseWorkstation(client: BaseLanguageClient): Promise<AdviceParams | undefined> {
+  const document = await boothInHand();
+  if (!document) return undefined;
+  const uri = document.uri.toString();
+  const result = await client.sendRequest<AssessmentResult | null>(assessmentRequest, { uri });
+  if (!result) return unreadable();
+  const names = result.assessment.workstations.map(({ name }) => name);
+  if (names.length === 0) {
+    void window.showInformationMessage('This file has no workstation yet. Declare one to see what would fit there.');
+    return undefined;
+  }
+  const workstation =
+    names.length === 1
+      ? names[0]
+      : await window.showQuickPick(names, {
+          title: 'What would fit',
+          placeHolder: 'At which workstation?',
+        });
+  return workstation === undefined ? undefined : { uri, workstation };
+}
+
+function unreadable(): undefined {
+  void window.showInformationMessage('This file cannot be read yet. Correct the errors marked in it first.');
 }

@@ -13,22 +13,27 @@ import {
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { writeSafely } from '../files.js';
 import type { RenderPdf } from '../pdf-messages.js';
+import { boothInHand } from './in-hand.js';
 
-/** Asks whose names to print, in which form and where, renders the report of the active booth file, and shows it. */
+const title = 'Write fit report';
+/** What opens beside, such as a page that loads, takes the focus but not the question away. */
+const question = { title, ignoreFocusOut: true };
+
+/** Asks whose names to print, in which form and where, renders the report of the booth file in hand, and shows it. */
 export async function writeReport(
   context: ExtensionContext,
   client: BaseLanguageClient,
   renderPdf: RenderPdf,
 ): Promise<void> {
-  const document = window.activeTextEditor?.document;
-  if (document?.languageId !== 'booth') return;
+  const document = await boothInHand();
+  if (!document) return;
   const result = await currentAssessment(client, document);
   if (!result) return;
   const names = await chooseNames();
   const form = names && (await chooseForm(paperFor(result.assessment.booth.show)));
   if (!form) return;
   const target = await window.showSaveDialog({
-    title: 'Write fit report',
+    title,
     saveLabel: 'Write',
     defaultUri: besides(document, form.ending),
     filters: { [form.label]: [form.ending] },
@@ -68,7 +73,7 @@ async function chooseForm(usual: Paper): Promise<Form | undefined> {
     })),
     { label: 'Markdown', description: 'Text for a wiki or a mail, without the drawings', ending: 'md' },
   ];
-  return window.showQuickPick(choices, { title: 'Write fit report', placeHolder: 'What should it be?' });
+  return window.showQuickPick(choices, { ...question, placeHolder: 'What should it be?' });
 }
 
 async function render(
@@ -117,7 +122,7 @@ async function chooseNames(): Promise<ReportOptions['names'] | undefined> {
     { label: 'With letters', description: 'Person A, Person B … for a report that others see', names: 'letters' },
   ];
   return (
-    await window.showQuickPick(choices, { title: 'Write fit report', placeHolder: 'How should it call the operators?' })
+    await window.showQuickPick(choices, { ...question, placeHolder: 'How should it call the operators?' })
   )?.names;
 }
 

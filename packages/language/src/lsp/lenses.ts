@@ -14,7 +14,8 @@ const DETAILS = 2;
 export class BoothCodeLensProvider implements CodeLensProvider {
   constructor(private readonly services: BoothServices) {}
 
-  provideCodeLens(document: LangiumDocument): CodeLens[] {
+  async provideCodeLens(document: LangiumDocument): Promise<CodeLens[]> {
+    if (!(await this.isWanted())) return [];
     const assessment = this.services.Assessments.safelyOf(document)?.assessment;
     const uri = document.uri.toString();
     return (assessment?.workstations ?? [])
@@ -29,6 +30,13 @@ export class BoothCodeLensProvider implements CodeLensProvider {
             : []),
         ];
       });
+  }
+
+  private async isWanted(): Promise<boolean> {
+    const { workspace, lsp } = this.services.shared;
+    if (!lsp.Connection) return true;
+    const { languageId } = this.services.LanguageMetaData;
+    return (await workspace.ConfigurationProvider.getConfiguration(languageId, 'codeLens')) !== false;
   }
 }
 

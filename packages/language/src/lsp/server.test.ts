@@ -24,6 +24,8 @@ import {
   type FileEntry,
   readDirectoryRequest,
   readFileRequest,
+  verdictNotification,
+  type VerdictParams,
 } from '../protocol.js';
 import { memoryFiles, uriOf } from '../testing/memory.js';
 import { EditorFileSystem } from './files.js';
@@ -293,6 +295,18 @@ workstation Sound { desk Left  stool Tall  operators Noor }
     expect(await commands(latest)).toEqual(['', 'boothwright.advise']);
   });
 
+  test('and no lens at all if the settings turn lenses off', async () => {
+    latest = new Editor();
+    latest.settings = { codeLens: false };
+    await latest.start({ showsAdvice: true });
+    await latest.open(tooHigh);
+    expect(await commands(latest)).toEqual([]);
+    await latest.connection.sendNotification('workspace/didChangeConfiguration', {
+      settings: { boothwright: { codeLens: true } },
+    });
+    await expect.poll(() => commands(latest!)).toEqual(['', 'boothwright.advise']);
+  });
+
   test('is given for a workstation of a known file', async () => {
     const editor = await start();
     const ask = (workstation: string) =>
@@ -362,6 +376,45 @@ describe('the page behind a code', () => {
       ['skirt-drop', undefined],
     ]);
     expect((await actions(editor, diagnostics)).filter(({ command }) => command)).toEqual([]);
+  });
+});
+
+describe('the verdict', () => {
+  const corner = `booth "Hall" { show in }
+room { width 30ft  depth 44ft }
+desk Left { width 60in  depth 30in  height 40in }
+place Left at 10ft, 62in
+walkway Behind { between booth and back-wall  serves 40 }
+accept walkway-head because "nothing hangs there"
+`;
+  const verdicts = async (options: ClientOptions) => {
+    latest = new Editor();
+    const told: VerdictParams[] = [];
+    latest.connection.onNotification(verdictNotification, (params: VerdictParams) => void told.push(params));
+    await latest.start(options);
+    return { editor: latest, told };
+  };
+
+  test('in numbers follows each check of an open file, with the time it took', async () => {
+    const { editor, told } = await verdicts({ showsVerdict: true });
+    await editor.open(corner);
+    await expect.poll(() => told.at(-1)).toMatchObject({ uri, version: 1, faults: 0, counts: { accepted: 1 } });
+    const { counts, took } = told.at(-1)!;
+    const { findings } = (await editor.assessment())!.assessment;
+    expect(counts!.fail + counts!.marginal + counts!.unknown + counts!.pass + counts!.accepted).toBe(findings.length);
+    expect(counts!.pass).toBeGreaterThan(0);
+    expect(took).toBeGreaterThan(0);
+    await editor.change(corner.replace('30in', '30'));
+    await expect.poll(() => told.at(-1)).toMatchObject({ version: 2, faults: 1 });
+    await editor.change('desk Left { width 60in }');
+    await expect.poll(() => told.at(-1)).toEqual({ uri, version: 3, faults: 0 });
+  });
+
+  test('is not told to an editor that does not show it', async () => {
+    const { editor, told } = await verdicts({});
+    await editor.open(corner);
+    await editor.assessment();
+    expect(told).toEqual([]);
   });
 });
 

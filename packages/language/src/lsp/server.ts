@@ -1,6 +1,12 @@
 import { DocumentState, type FileSystemProvider, URI } from 'langium';
 import { createRequestHandler, startLanguageServer } from 'langium/lsp';
-import type { CancellationToken, Connection, SelectionRange, SelectionRangeParams } from 'vscode-languageserver';
+import {
+  type CancellationToken,
+  CodeLensRefreshRequest,
+  type Connection,
+  type SelectionRange,
+  type SelectionRangeParams,
+} from 'vscode-languageserver';
 import { analysisOf } from '../analyse.js';
 import {
   type AdviceParams,
@@ -13,6 +19,7 @@ import {
 import { createBoothServices } from '../services.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 import { selectionRangesOf } from './selection.js';
+import { tellVerdicts } from './verdicts.js';
 
 /** Serves an editor over a connection: the standard protocol, and the assessment of a file on request. */
 export function serve(connection: Connection, fileSystemProvider: () => FileSystemProvider): void {
@@ -72,6 +79,7 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
     },
   );
 
+  tellVerdicts(connection, shared, booth);
   connection.onSelectionRanges(
     createRequestHandler<SelectionRangeParams, SelectionRange[]>(
       (_, document, { positions }) => selectionRangesOf(document, positions),
@@ -81,7 +89,10 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
   );
 
   const ignore = () => undefined;
-  ConfigurationProvider.onConfigurationSectionUpdate(() => void connection.languages.inlayHint.refresh().catch(ignore));
+  ConfigurationProvider.onConfigurationSectionUpdate(() => {
+    void connection.languages.inlayHint.refresh().catch(ignore);
+    void connection.sendRequest(CodeLensRefreshRequest.type).catch(ignore);
+  });
 
   startLanguageServer(shared);
 }
