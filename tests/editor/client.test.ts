@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { corner } from './harness/booths.js';
 import { type Editor, openEditor } from './harness/editor.js';
+import { viewport } from './harness/host.js';
 
 const soon = { timeout: 30_000 };
 const anywhere = ['Explain a check…', 'New booth file'];
@@ -71,7 +72,7 @@ test('a file of pieces is no booth, and has no workstation to advise on', async 
   await expect.poll(() => editor.status(), soon).toContain('No booth in this file');
 });
 
-test('the walkthrough leads from step to step, and its last one writes the report of the open booth', async () => {
+test('the walkthrough leads from step to step, and its last one writes the report of a booth that is open', async () => {
   await editor.open('hall.booth');
   await editor.run('Welcome: Open Walkthrough...');
   await editor.choose('Plan a booth on paper');
@@ -79,10 +80,14 @@ test('the walkthrough leads from step to step, and its last one writes the repor
   await page.locator('.getting-started-step.expanded', { hasText: 'Start a booth file' }).waitFor();
   const steps = page.locator('.getting-started-step');
   expect(await steps.count()).toBe(5);
+  await editor.page.setViewportSize({ ...viewport, width: 1800 });
+  await expect.poll(drawings, soon).toBeGreaterThan(0);
   await editor.screenshot('walkthrough');
+  await editor.page.setViewportSize(viewport);
   await steps.last().locator('.step-title').click();
   await editor.screenshot('walkthrough-last-step');
   await page.locator('.getting-started-step.expanded .monaco-button', { hasText: 'Write fit report' }).click();
+  await editor.choose('hall.booth');
   await editor.choose('Web page');
   await editor.choose('With names');
   const name = editor.page.locator('.quick-input-widget input');
@@ -148,6 +153,17 @@ test('the log opens, and the server starts again on demand', async () => {
 test('the logs of the extension host tell of no error', () => {
   expect(editor.logErrors()).toEqual([]);
 });
+
+/** How many drawings the pages inside the window show. */
+async function drawings(): Promise<number> {
+  const counts = editor.page.frames().map((frame) =>
+    frame
+      .locator('svg text')
+      .count()
+      .catch(() => 0),
+  );
+  return (await Promise.all(counts)).reduce((sum, count) => sum + count, 0);
+}
 
 /** The titles of our commands in the palette. */
 async function commands(): Promise<string[]> {
