@@ -83,7 +83,6 @@ test('the walkthrough leads from step to step, and its last one writes the repor
   await editor.page.setViewportSize({ ...viewport, width: 1800 });
   await expect.poll(drawings, soon).toBeGreaterThan(0);
   await editor.screenshot('walkthrough');
-  await editor.page.setViewportSize(viewport);
   await steps.last().locator('.step-title').click();
   await editor.screenshot('walkthrough-last-step');
   await page.locator('.getting-started-step.expanded .monaco-button', { hasText: 'Write fit report' }).click();
@@ -95,6 +94,7 @@ test('the walkthrough leads from step to step, and its last one writes the repor
   await editor.press('Enter');
   await expect.poll(() => editor.read('hall-fit-report.html'), soon).toContain('Back corner');
   await page.locator('.getting-started-step .codicon-getting-started-step-checked').first().waitFor();
+  await editor.page.setViewportSize(viewport);
 });
 
 test('in another file the commands for booths are gone', async () => {
@@ -158,7 +158,7 @@ test('the logs of the extension host tell of no error', () => {
 async function drawings(): Promise<number> {
   const counts = editor.page.frames().map((frame) =>
     frame
-      .locator('svg text')
+      .locator('svg[viewBox="0 0 560 340"]')
       .count()
       .catch(() => 0),
   );

@@ -89,6 +89,8 @@ describe('the walkthrough', () => {
     expect(drawing.match(fallback)!.length).toBeGreaterThan(3);
     const rest = drawing.replace(fallback, 'var()');
     expect(rest.match(/#[0-9a-f]{3,8}\b|\brgb|(?:fill|stroke)(?:="|: )(?!none|var\()[a-z]+/gi)).toBeNull();
+    // The editor lets no style sheet or attribute of a drawing through: without colours of its own all would be black.
+    expect(drawing).not.toMatch(/<style|style=|class=/);
     expect(media.altText).toMatch(/^[A-Z].{20,}\.$/);
   });
 });

@@ -12,7 +12,7 @@ export async function boothInHand(): Promise<TextDocument | undefined> {
   if (open.length === 0) return offerNew();
   if (open.length === 1) return open[0];
   const choices = open.map((document) => ({ label: workspace.asRelativePath(document.uri), document }));
-  return (await window.showQuickPick(choices, { placeHolder: 'Which booth file?' }))?.document;
+  return (await window.showQuickPick(choices, { placeHolder: 'Which booth file?', ignoreFocusOut: true }))?.document;
 }
 
 async function offerNew(): Promise<undefined> {
