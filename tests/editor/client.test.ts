@@ -87,8 +87,8 @@ test('the walkthrough leads from step to step, and its last one writes the repor
   await editor.screenshot('walkthrough-last-step');
   await page.locator('.getting-started-step.expanded .monaco-button', { hasText: 'Write fit report' }).click();
   await editor.choose('hall.booth');
-  await editor.choose('Web page');
   await editor.choose('With names');
+  await editor.choose('Web page');
   const name = editor.page.locator('.quick-input-widget input');
   await expect.poll(() => name.inputValue(), soon).toMatch(/hall-fit-report\.html$/);
   await editor.press('Enter');

@@ -49,6 +49,16 @@ test('the report as PDF holds what the page says, on the paper that is chosen', 
   expect(infoOf(file)['Page size']).toMatch(/A4/);
 });
 
+test('as Markdown it opens beside the booth', async () => {
+  await write('With names', 'Markdown');
+  await editor.press('Enter');
+  await expect
+    .poll(() => editor.read('hall-fit-report.md'), soon)
+    .toMatch(/^<!-- Boothwright [^]*# Back corner: fit report/);
+  await editor.page.locator('.tab', { hasText: 'hall-fit-report.md' }).waitFor();
+  await editor.screenshot('markdown');
+});
+
 test('a page that Boothwright did not write stays, unless the person says so', async () => {
   await write('With names', 'Web page');
   await editor.page.locator('.quick-input-widget input').fill(path.join(editor.folder, 'notes.html'));

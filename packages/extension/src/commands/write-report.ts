@@ -121,9 +121,8 @@ async function chooseNames(): Promise<ReportOptions['names'] | undefined> {
     { label: 'With names', description: 'The report names the operators', names: 'full' },
     { label: 'With letters', description: 'Person A, Person B … for a report that others see', names: 'letters' },
   ];
-  return (
-    await window.showQuickPick(choices, { ...question, placeHolder: 'How should it call the operators?' })
-  )?.names;
+  return (await window.showQuickPick(choices, { ...question, placeHolder: 'How should it call the operators?' }))
+    ?.names;
 }
 
 function besides(document: TextDocument, ending: string): Uri | undefined {
