@@ -1,5 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
 import {
   createProtocolConnection,
   type Diagnostic,
@@ -7,88 +10,120 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
+import { schema } from './documents.js';
 
-const uri = 'file:///bench/bench.booth';
+/** A language server that is measured. */
+export interface Kind {
+  readonly name: string;
+  /** The script, run with this Node. */
+  readonly file: string;
+  readonly languageId: 'booth' | 'yaml' | 'json';
+  /** How its diagnostics come: by itself, or when asked. */
+  readonly answers: 'push' | 'pull';
+  /** What it waits after a change before it starts, milliseconds. */
+  readonly debounce: number;
+}
+
+const schemaFile = path.join(mkdtempSync(path.join(tmpdir(), 'boothwright-bench-')), 'bench.schema.json');
+writeFileSync(schemaFile, JSON.stringify(schema));
+const schemaUri = pathToFileURL(schemaFile).href;
 
 /** A language server as a process of its own, spoken to over stdio as an editor does. */
 export class Server {
   private version = 1;
-  private text = '';
-  private waiting: { readonly from: number; readonly done: (diagnostics: Diagnostic[]) => void } | undefined;
+  private done: (() => void) | undefined;
+  private last: readonly Diagnostic[] = [];
+  private readonly uri: string;
 
   private constructor(
+    readonly kind: Kind,
     private readonly process: ChildProcess,
     private readonly connection: ProtocolConnection,
   ) {
+    this.uri = `file:///bench/bench.${kind.languageId}`;
     connection.onNotification(
       'textDocument/publishDiagnostics',
       (params: { uri: string; diagnostics: Diagnostic[] }) => {
-        if (params.uri === uri) this.waiting?.done(params.diagnostics);
+        if (params.uri !== this.uri) return;
+        this.last = params.diagnostics;
+        this.done?.();
       },
     );
-    connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => ({})));
+    connection.onRequest('workspace/configuration', ({ items }: { items: { section?: string }[] }) =>
+      items.map(({ section }) => settings[section ?? ''] ?? {}),
+    );
     connection.onRequest('client/registerCapability', () => null);
     connection.onRequest('boothwright/readDirectory', () => []);
+    connection.onRequest('vscode/content', () => JSON.stringify(schema));
     connection.listen();
   }
 
-  static async start(file: string): Promise<Server> {
-    const child = spawn(process.execPath, [file, '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] });
+  static async start(kind: Kind): Promise<Server> {
+    const child = spawn(process.execPath, [kind.file, '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] });
     const connection = createProtocolConnection(
       new StreamMessageReader(child.stdout),
       new StreamMessageWriter(child.stdin),
     );
-    const server = new Server(child, connection);
+    const server = new Server(kind, child, connection);
     await connection.sendRequest('initialize', {
       processId: process.pid,
       rootUri: null,
       workspaceFolders: null,
-      capabilities: { textDocument: { publishDiagnostics: { versionSupport: true, relatedInformation: true } } },
+      initializationOptions: { provideFormatter: false, handledSchemaProtocols: [] },
+      capabilities: {
+        workspace: { configuration: true, didChangeConfiguration: { dynamicRegistration: true } },
+        textDocument: {
+          publishDiagnostics: { versionSupport: true, relatedInformation: true },
+          ...(kind.answers === 'pull' && { diagnostic: { dynamicRegistration: false } }),
+        },
+      },
     });
     await connection.sendNotification('initialized', {});
+    if (kind.languageId === 'json')
+      await connection.sendNotification('json/schemaAssociations', [{ uri: schemaUri, fileMatch: ['*.json'], schema }]);
+    if (kind.languageId !== 'booth')
+      await connection.sendNotification('workspace/didChangeConfiguration', { settings });
     return server;
   }
 
-  async open(text: string): Promise<Diagnostic[]> {
-    this.text = text;
+  async open(text: string): Promise<readonly Diagnostic[]> {
     const answer = this.next();
     await this.connection.sendNotification('textDocument/didOpen', {
-      textDocument: { uri, languageId: 'booth', version: this.version, text },
+      textDocument: { uri: this.uri, languageId: this.kind.languageId, version: this.version, text },
     });
-    return answer;
+    return answer();
   }
 
-  /** Replaces one character and waits for fresh diagnostics. */
-  async edit(line: number, character: number, insert: string, remove = 0): Promise<Diagnostic[]> {
+  /** Replaces some characters of a line and waits for fresh diagnostics. */
+  async edit(line: number, character: number, insert: string, remove = 0): Promise<readonly Diagnostic[]> {
     const answer = this.next();
     await this.change(line, character, insert, remove);
-    return answer;
+    return answer();
   }
 
   async change(line: number, character: number, insert: string, remove = 0): Promise<void> {
     const range = { start: { line, character }, end: { line, character: character + remove } };
     await this.connection.sendNotification('textDocument/didChange', {
-      textDocument: { uri, version: ++this.version },
+      textDocument: { uri: this.uri, version: ++this.version },
       contentChanges: [{ range, text: insert }],
     });
   }
 
   async request(method: string, line: number, character: number): Promise<unknown> {
-    return this.connection.sendRequest(method, { textDocument: { uri }, position: { line, character } });
+    return this.connection.sendRequest(method, { textDocument: { uri: this.uri }, position: { line, character } });
   }
 
-  /** The next diagnostics, or the first for which `holds` is true. */
-  next(holds: (diagnostics: Diagnostic[]) => boolean = () => true): Promise<Diagnostic[]> {
-    return new Promise((resolve) => {
-      this.waiting = {
-        from: this.version,
-        done: (diagnostics) => {
-          if (!holds(diagnostics)) return;
-          this.waiting = undefined;
-          resolve(diagnostics);
-        },
+  /** Waits for the diagnostics after whatever is sent between this call and the call of what it returns. */
+  private next(): () => Promise<readonly Diagnostic[]> {
+    if (this.kind.answers === 'pull')
+      return async () => {
+        const report = await this.connection.sendRequest('textDocument/diagnostic', {
+          textDocument: { uri: this.uri },
+        });
+        return (report as { items: Diagnostic[] }).items;
       };
-    });
+    const pushed = new Promise<void>((resolve) => (this.done = resolve));
+    return () => pushed.then(() => this.last);
   }
 
   /** Resident memory, MB; NaN where the system does not say. */
@@ -101,8 +136,15 @@ export class Server {
     }
   }
 
-  get lineCount(): number {
-    return this.text.split('\n').length;
+  /** Time on a processor so far, all threads, milliseconds; NaN where the system does not say. */
+  cpu(): number {
+    try {
+      const tasks = `/proc/${this.process.pid}/task`;
+      const times = readdirSync(tasks).map((task) => readFileSync(`${tasks}/${task}/schedstat`, 'utf8').split(' ')[0]);
+      return times.reduce((sum, time) => sum + Number(time), 0) / 1e6;
+    } catch {
+      return NaN;
+    }
   }
 
   async stop(): Promise<void> {
@@ -112,3 +154,16 @@ export class Server {
     this.process.kill();
   }
 }
+
+/** The general settings of the YAML and the JSON server, but for the schema and no limit that would spare them work. */
+const settings: Record<string, unknown> = {
+  yaml: {
+    validate: true,
+    schemas: { [schemaUri]: '*.yaml' },
+    schemaStore: { enable: false },
+    hover: true,
+    completion: true,
+  },
+  json: { validate: { enable: true }, schemas: [{ fileMatch: ['*.json'], url: schemaUri, schema }] },
+  http: { proxy: '', proxyStrictSSL: false },
+};
