@@ -34,6 +34,8 @@ import { BoothReferencesProvider, BoothRenameProvider, BoothWorkspaceSymbolProvi
 import { BoothSemanticTokenProvider } from './lsp/semantic-tokens.js';
 import { BoothDocumentSymbolProvider, BoothNodeKindProvider } from './lsp/symbols.js';
 import { BoothDocumentUpdateHandler } from './lsp/updates.js';
+import { BoothReferenceDescriptions } from './references/descriptions.js';
+import { BoothLinker } from './references/linker.js';
 import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js';
 import { BoothLexer } from './syntax/lexer.js';
 import { BoothLexerMessages, BoothParserMessages } from './syntax/messages.js';
@@ -41,6 +43,7 @@ import { Trial } from './trial.js';
 import { LastFindings } from './validation/last-findings.js';
 import { BoothValidator } from './validation/validator.js';
 import { BoothDocumentBuilder } from './workspace/builder.js';
+import { BoothDocumentFactory } from './workspace/documents.js';
 import { Imports } from './workspace/imports.js';
 import { BoothIndexManager } from './workspace/index-manager.js';
 import { BoothWorkspaceManager } from './workspace/manager.js';
@@ -98,6 +101,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       ParserErrorMessageProvider: () => new BoothParserMessages(),
     },
     references: {
+      Linker: (services) => new BoothLinker(services),
       ScopeComputation: (services) => new BoothScopeComputation(services),
       ScopeProvider: (services) => new BoothScopeProvider(services),
     },
@@ -116,7 +120,10 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       ReferencesProvider: (services) => new BoothReferencesProvider(services),
     },
     validation: { DocumentValidator: (services) => new BoothValidator(services) },
-    workspace: { Imports: (services) => new Imports(services) },
+    workspace: {
+      Imports: (services) => new Imports(services),
+      ReferenceDescriptionProvider: (services) => new BoothReferenceDescriptions(services),
+    },
   };
 }
 
@@ -132,6 +139,7 @@ const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> 
     ConfigurationProvider: (services) => new BoothConfigurationProvider(services),
     DocumentBuilder: (services) => new BoothDocumentBuilder(services),
     IndexManager: (services) => new BoothIndexManager(services),
+    LangiumDocumentFactory: (services) => new BoothDocumentFactory(services),
     WorkspaceManager: (services) => new BoothWorkspaceManager(services),
   },
 };

@@ -46,10 +46,12 @@ const HIGHEST: Millimetres = 2400;
 /** The heights that suit as much of a crowd as it asks for. */
 function bandOfMost(view: View, eyes: Eyes): Range | undefined {
   const { people, wanted } = eyes.person;
+  const mean = { ...eyes };
+  const { eye, desk } = mean.all;
   const { value } = view.use.height!.distance;
   const served = new Float64Array(HIGHEST / STEP + 2);
   for (let person = 0; person < people.count; person++) {
-    const own = shiftsFor(view, { ...eyes, eye: eyes.all.eye[person]!, desk: eyes.all.desk[person]! });
+    const own = shiftsFor(view, { ...mean, eye: eye[person]!, desk: desk[person]! });
     const first = Math.ceil((value + own.lowest - TOLERANCE) / STEP);
     const last = Math.floor((value + own.highest + TOLERANCE) / STEP);
     if (last < Math.max(0, first)) continue;

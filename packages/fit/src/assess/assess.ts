@@ -1,75 +1,37 @@
-import type {
-  Assessment,
-  DimensionFigures,
-  Finding,
-  OperatorFigures,
-  Related,
-  ScreenFigures,
-  WalkwayFigures,
-} from '../assessment.js';
+import type { Assessment, DimensionFigures, Finding, OperatorFigures, WalkwayFigures } from '../assessment.js';
 import { type Body, meanOf, percentileOf, sdOf } from '../bodies/body.js';
 import { dimensionNames } from '../bodies/dimensions.js';
-import type { Booth } from '../booth.js';
+import type { Booth, Operator } from '../booth.js';
 import { checks as catalogue } from '../checks/catalogue.js';
-import type { Check, FindingDraft } from '../checks/check.js';
+import type { Check } from '../checks/check.js';
 import type { SketchFigures } from '../figures/figures.js';
 import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
-import { distanceTo, eyesAt, linesOf, viewsAt } from '../scene/viewing.js';
-import { assessBodies } from './body-findings.js';
-import { said, say } from '../words/say.js';
+import { assessStations } from './by-station.js';
+import { finished } from './finished.js';
 
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
 export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
   const scene = makeScene(booth, checks);
-  const bodies = assessBodies(
-    scene,
-    checks.filter((check) => check.rule),
-  );
-  const findings = checks.flatMap((check) => {
-    const drafts = [...(bodies.findings.get(check) ?? []), ...(check.find?.(scene) ?? [])];
-    return drafts.map((draft) => finished(check, draft, booth));
-  });
-  const screens = screensOf(scene);
+  const stations = assessStations(scene);
+  const findings = checks.flatMap((check) => [
+    ...stations.flatMap((each) => each.findings.get(check) ?? []),
+    ...(check.find && !check.ofEachStation ? check.find(scene).map((draft) => finished(check, draft, booth)) : []),
+  ]);
+  const screens = stations.flatMap((each) => each.screens);
   let sketch: SketchFigures | undefined;
   return {
     booth,
     findings,
-    workstations: bodies.workstations,
+    workstations: stations.map(({ figures }) => figures),
     walkways: walkwaysOf(scene, findings),
     ...(screens.length > 0 && { screens }),
-    operators: booth.operators.map((operator) => operatorFigures(scene, operator.name)),
+    operators: booth.operators.map((operator) => operatorFigures(scene, operator)),
     layout: { ...scene.layout },
     get sketch() {
       return (sketch ??= sketchOf(scene));
     },
   };
-}
-
-function finished(check: Check, draft: FindingDraft, booth: Booth): Finding {
-  const acceptance = booth.accepted.find(
-    (one) => one.check === check.id && (one.subject === undefined || one.subject === draft.subject.name),
-  );
-  return {
-    check: check.id,
-    strength: check.strength,
-    ...(check.caution !== undefined && { caution: said(check.caution) }),
-    ...(draft.measured !== undefined && check.unit && { unit: check.unit }),
-    remedies: [],
-    assumptions: [],
-    ...draft,
-    related: [...(draft.related ?? []), ...personOf(draft, booth)],
-    source: said(draft.source ?? check.sources[0]!.name),
-    ...(draft.assumptions && { assumptions: draft.assumptions.map(said) }),
-    ...(acceptance && draft.verdict !== 'pass' && { accepted: acceptance.reason }),
-  };
-}
-
-/** Where the person is declared whom a finding is about, unless it leads there already. */
-function personOf({ operator, related = [] }: FindingDraft, { operators, crowds }: Booth): readonly Related[] {
-  const person = [...operators, ...crowds].find(({ name }) => name === operator);
-  if (!person || related.some(({ origin }) => origin === person.origin)) return [];
-  return [{ origin: person.origin, message: say`what is known of ${person.name}` }];
 }
 
 function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[] {
@@ -84,30 +46,21 @@ function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[
   });
 }
 
-function screensOf(scene: Scene): ScreenFigures[] {
-  return scene.stations.flatMap((station) =>
-    viewsAt(station).views.map((view) => ({
-      workstation: station.name,
-      monitor: view.name,
-      origin: view.use.monitor.origin,
-      distances: eyesAt(scene, station).map(({ person, posture, eye, desk }) => ({
-        who: person.name,
-        posture,
-        distance: distanceTo(view, linesOf(view, desk).centre, eye),
-      })),
-    })),
-  );
-}
-
-function operatorFigures(scene: Scene, name: string): OperatorFigures {
-  const { body, origin } = scene.persons.get(name)!;
-  return {
-    name,
+function operatorFigures(scene: Scene, operator: Operator): OperatorFigures {
+  const known = rememberedOperators.get(operator);
+  if (known) return known;
+  const { body, origin } = scene.persons.get(operator.name)!;
+  const figures = {
+    name: operator.name,
     origin,
     female: body.sexes.reduce((sum, part) => sum + (part.sex === 'female' ? part.weight : 0), 0),
     dimensions: dimensionsOf(body),
   };
+  rememberedOperators.set(operator, figures);
+  return figures;
 }
+
+const rememberedOperators = new WeakMap<Operator, OperatorFigures>();
 
 function dimensionsOf(body: Body): readonly DimensionFigures[] {
   const known = remembered.get(body);

@@ -16,33 +16,30 @@ import { dimensionWords } from '../bodies/words.js';
 import { remediesFor } from './remedies.js';
 import { lowered, said, say } from '../words/say.js';
 
-/** Findings of every seat and stand check at every station, and the joint shares behind them. */
+/** Findings of every seat and stand check at one station, and the joint shares behind them. */
 export interface BodyAssessment {
   readonly findings: ReadonlyMap<Check, readonly FindingDraft[]>;
-  readonly workstations: readonly WorkstationFigures[];
+  readonly figures: WorkstationFigures;
 }
 
-export function assessBodies(scene: Scene, checks: readonly Check[]): BodyAssessment {
+export function assessBodies(scene: Scene, station: Station, checks: readonly Check[]): BodyAssessment {
   const findings = new Map<Check, FindingDraft[]>(checks.map((check) => [check, []]));
-  const workstations = scene.stations.map((station): WorkstationFigures => {
-    const served: Served[] = [];
-    for (const posture of station.workstation.postures.value) {
-      for (const check of checks) findings.get(check)!.push(...unanswered(station, posture, check));
-      const heights = heightsOf(station, posture);
-      const rules = scene.rules(station, posture);
-      if (rules.length === 0) continue;
-      for (const person of station.people) {
-        const outcome = outcomeOf(rules, openHeights(station, posture), person);
-        if (heights) served.push(servedBy(person, posture, outcome));
-        rules.forEach((rule, index) => {
-          const check = checks.find(({ id }) => id === rule.check)!;
-          findings.get(check)!.push(draftOf(scene, station, posture, person, rule, index, outcome));
-        });
-      }
+  const served: Served[] = [];
+  for (const posture of station.workstation.postures.value) {
+    for (const check of checks) findings.get(check)!.push(...unanswered(station, posture, check));
+    const heights = heightsOf(station, posture);
+    const rules = scene.rules(station, posture);
+    if (rules.length === 0) continue;
+    for (const person of station.people) {
+      const outcome = outcomeOf(rules, openHeights(station, posture), person);
+      if (heights) served.push(servedBy(person, posture, outcome));
+      rules.forEach((rule, index) => {
+        const check = checks.find(({ id }) => id === rule.check)!;
+        findings.get(check)!.push(draftOf(scene, station, posture, person, rule, index, outcome));
+      });
     }
-    return { name: station.name, origin: station.workstation.origin, served };
-  });
-  return { findings, workstations };
+  }
+  return { findings, figures: { name: station.name, origin: station.workstation.origin, served } };
 }
 
 interface Outcome {

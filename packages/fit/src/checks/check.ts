@@ -59,6 +59,8 @@ export interface Check {
   readonly rule?: BodyRule;
   /** A check of anything else. */
   readonly find?: (scene: Scene) => readonly FindingDraft[];
+  /** `find` asks each workstation by itself: what it says of one rests on that one, what it refers to, and the frame of the booth. */
+  readonly ofEachStation?: boolean;
 }
 
 /** Two whole booth files: the check fires on the first and on nothing in the second. */

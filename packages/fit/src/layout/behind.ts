@@ -2,7 +2,8 @@ import type { PlacedPiece, Related } from '../assessment.js';
 import type { Booth, Desk } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { placedDesk, type Layout } from './layout.js';
-import { clip, dot, pointIn, spanAlong, type Frame } from './polygon.js';
+import { piecesNear } from './nearby.js';
+import { clip, dot, pointIn, spanAlong, type Box, type Frame } from './polygon.js';
 import { say } from '../words/say.js';
 
 /** The first thing behind a desk's near edge. */
@@ -70,7 +71,7 @@ function wallsBehind(layout: Layout, frame: Frame, width: Millimetres): Behind[]
 function piecesBehind(layout: Layout, frame: Frame, width: Millimetres, skip: ReadonlySet<string>): Behind[] {
   const back = { x: -frame.forward.x, y: -frame.forward.y };
   const left = dot(frame.origin, frame.right);
-  return layout.pieces
+  return piecesNear(layout.pieces, stripBehind(frame, width))
     .filter((piece) => !skip.has(piece.name) && piece.kind !== 'platform')
     .flatMap((piece) => {
       const beside = clip(clip(piece.outline, frame.right, left + 1), negative(frame.right), -(left + width - 1));
@@ -81,6 +82,18 @@ function piecesBehind(layout: Layout, frame: Frame, width: Millimetres, skip: Re
       if (gap < BUTTING && width - (to - from) >= PLACE) return [];
       return [{ what: piece.name, distance: gap < 1 + 1e-6 ? 0 : gap, piece }];
     });
+}
+
+/** Holds all the floor behind an edge. */
+function stripBehind(frame: Frame, width: Millimetres): Box {
+  const [start, end] = [pointIn(frame, 0, 0), pointIn(frame, width, 0)];
+  const { x, y } = frame.forward;
+  return {
+    left: x > 0 ? -Infinity : Math.min(start.x, end.x),
+    right: x < 0 ? Infinity : Math.max(start.x, end.x),
+    near: y > 0 ? -Infinity : Math.min(start.y, end.y),
+    far: y < 0 ? Infinity : Math.max(start.y, end.y),
+  };
 }
 
 function negative(point: { x: number; y: number }) {

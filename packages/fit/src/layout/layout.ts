@@ -1,3 +1,4 @@
+import { withName } from '../lookup.js';
 import type { LayoutFigures, PlacedPiece, Polygon } from '../assessment.js';
 import type { Booth, Desk, Door, FloorArea, PlanPoint, Rack, Room, Workstation } from '../booth.js';
 import type { Millimetres } from '../units.js';
@@ -80,7 +81,7 @@ function pieceOf(frame: Frame | undefined, piece: Sized, kind: PlacedPiece['kind
 
 /** The rule measures from a line along the whole edge, whether or not a chair stands there. */
 function occupiedBy(workstation: Workstation, desks: readonly Desk[], frames: ReadonlyMap<string, Frame>) {
-  const desk = desks.find((candidate) => candidate.name === workstation.desk?.name);
+  const desk = withName(desks, workstation.desk?.name);
   const frame = desk && frames.get(desk.name);
   if (!workstation.seat || !frame || !desk.width) return [];
   const outline = rectangleIn(frame, [0, desk.width.value], [-OCCUPIED_SEAT, 0]);

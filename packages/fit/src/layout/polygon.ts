@@ -77,6 +77,26 @@ export function gapBetween(a: Polygon, b: Polygon): Gap | undefined {
   return gaps.reduce((least, gap) => (gap.distance < least.distance ? gap : least));
 }
 
+/** The least box square to the room that holds something. */
+export interface Box {
+  readonly left: Millimetres;
+  readonly right: Millimetres;
+  readonly near: Millimetres;
+  readonly far: Millimetres;
+}
+
+const boxes = new WeakMap<Polygon, Box>();
+
+export function boxOf(polygon: Polygon): Box {
+  const known = boxes.get(polygon);
+  if (known) return known;
+  const [left, right] = spanAlong(polygon, { x: 1, y: 0 });
+  const [near, far] = spanAlong(polygon, { x: 0, y: 1 });
+  const made = { left, right, near, far };
+  boxes.set(polygon, made);
+  return made;
+}
+
 /**
  * How far two convex outlines reach into one another, along the direction in which they part most easily
  * (separating axis theorem); 0 if they are apart.

@@ -1,6 +1,6 @@
 import type { Desk } from '../booth.js';
 import type { Scene } from '../scene/scene.js';
-import type { Station } from '../stations/station.js';
+import { stationsAt, type Station } from '../stations/station.js';
 import type { Millimetres } from '../units.js';
 import { placedDesk, type Layout } from './layout.js';
 import { dot } from './polygon.js';
@@ -29,7 +29,7 @@ const APART: Millimetres = 36 * 25.4;
 /** The rows of a booth. A desk without a width is left out; one that is not placed is a row of its own. */
 export function rowsOf(scene: Scene): readonly Row[] {
   const lines: Line[] = [];
-  const desks = scene.booth.desks.filter((desk) => desk.width && stationsAt(scene, desk).length > 0);
+  const desks = scene.booth.desks.filter((desk) => desk.width && stationsAt(scene.stations, desk.name).length > 0);
   for (const desk of desks.map((each) => lineOf(scene.layout, each)).sort((a, b) => a.start - b.start)) {
     const line = lines.find((other) => continues(other, desk));
     if (line) {
@@ -68,12 +68,8 @@ function continues(line: Line, next: Line): boolean {
   return parallel && Math.abs(line.edge.forward - next.edge.forward) < OUT_OF_LINE && next.start - line.end < APART;
 }
 
-function stationsAt(scene: Scene, { name }: Desk): readonly Station[] {
-  return scene.stations.filter(({ desk }) => desk?.name === name);
-}
-
 function placesAt(scene: Scene, desk: Desk, start: Millimetres): RowPlace[] {
-  const stations = stationsAt(scene, desk);
+  const stations = stationsAt(scene.stations, desk.name);
   const width = desk.width!.value;
   const said = stations.every(({ workstation }) => workstation.at);
   const places = stations

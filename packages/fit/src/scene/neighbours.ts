@@ -1,3 +1,4 @@
+import type { Body } from '../bodies/body.js';
 import type { People } from '../bodies/people.js';
 import type { Millimetres, Share } from '../units.js';
 import type { Person } from '../stations/station.js';
@@ -7,12 +8,28 @@ import type { Person } from '../stations/station.js';
  * each other.
  */
 export function shareOfPairs(one: Person, other: Person, most: Millimetres): Share {
-  const { people } = other;
-  const sorted = sortedBreadths(people);
-  const breadths = one.people.column('forearmForearmBreadth');
+  const ofOne = sharesOfPairs.get(one.body) ?? new WeakMap<Body, Map<Millimetres, Share>>();
+  sharesOfPairs.set(one.body, ofOne);
+  const ofBoth = ofOne.get(other.body) ?? new Map<Millimetres, Share>();
+  ofOne.set(other.body, ofBoth);
+  const known = ofBoth.get(most);
+  if (known !== undefined) return known;
+  const share = count(one.people, other.people, most);
+  if (ofBoth.size >= REMEMBERED_DISTANCES) ofBoth.clear();
+  ofBoth.set(most, share);
+  return share;
+}
+
+/** The same two bodies so far apart: a keystroke elsewhere costs nothing here. */
+const sharesOfPairs = new WeakMap<Body, WeakMap<Body, Map<Millimetres, Share>>>();
+const REMEMBERED_DISTANCES = 100;
+
+function count(people: People, others: People, most: Millimetres): Share {
+  const sorted = sortedBreadths(others);
+  const breadths = people.column('forearmForearmBreadth');
   let share = 0;
-  for (let person = 0; person < one.people.count; person++) {
-    share += one.people.weights[person]! * shareUpTo(sorted, most - breadths[person]!);
+  for (let person = 0; person < people.count; person++) {
+    share += people.weights[person]! * shareUpTo(sorted, most - breadths[person]!);
   }
   return Math.min(1, share);
 }

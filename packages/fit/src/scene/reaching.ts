@@ -51,7 +51,8 @@ export function armsOf(eyes: Eyes): Arms {
 
 /** The same eyes of the same people have the same arms, from one assessment to the next. */
 function everybody(eyes: Eyes): Arms['all'] {
-  const known = armsOfEyes.get(eyes.all);
+  const { all: every } = eyes;
+  const known = armsOfEyes.get(every);
   if (known) return known;
   const { people } = eyes.person;
   const fromEye =
@@ -59,10 +60,10 @@ function everybody(eyes: Eyes): Arms['all'] {
       ? each(people, SITTING, (body) => sittingShoulder(body) - body.sittingEyeHeight)
       : each(people, STANDING, (body) => body.standingShoulderHeight - body.standingEyeHeight);
   const all = {
-    shoulder: eyes.all.eye.map((eye, index) => eye + fromEye[index]!),
+    shoulder: every.eye.map((eye, index) => eye + fromEye[index]!),
     arm: each(people, ARM, shoulderToGrip),
   };
-  armsOfEyes.set(eyes.all, all);
+  armsOfEyes.set(every, all);
   return all;
 }
 
@@ -97,8 +98,9 @@ export function levelReaches({ eyes, all }: Arms, aboveDesk: Millimetres): Float
   reachesOfArms.set(all, ofArms);
   const known = ofArms.get(aboveDesk);
   if (known) return known;
+  const { desk } = eyes.all;
   const reaches = all.shoulder.map((shoulder, index) =>
-    levelReach(shoulder, all.arm[index]!, eyes.all.desk[index]! + aboveDesk),
+    levelReach(shoulder, all.arm[index]!, desk[index]! + aboveDesk),
   );
   if (ofArms.size >= REMEMBERED_HEIGHTS) ofArms.clear();
   ofArms.set(aboveDesk, reaches);

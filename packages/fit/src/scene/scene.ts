@@ -1,8 +1,8 @@
 import { makeBody, meanOf, type Knowledge } from '../bodies/body.js';
 import { assumedOfAges } from '../bodies/growing.js';
 import { dimensionNames, type DimensionName } from '../bodies/dimensions.js';
-import { peopleOf } from '../bodies/people.js';
-import type { Booth, Crowd, Operator, Posture, Workstation } from '../booth.js';
+import { peopleOf, type People } from '../bodies/people.js';
+import type { Booth, Crowd, Desk, Operator, Posture, Seat, Workstation } from '../booth.js';
 import type { BodyRule, Check } from '../checks/check.js';
 import { formatLength } from '../format.js';
 import { layOut, type Layout } from '../layout/layout.js';
@@ -32,16 +32,23 @@ export interface StationRule extends Rule {
 
 export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
   const persons = new Map<string, Person>();
-  for (const operator of booth.operators) persons.set(operator.name, operatorOf(operator));
-  for (const crowd of booth.crowds) persons.set(crowd.name, crowdOf(crowd));
-  const stations = booth.workstations.map((workstation) => stationOf(booth, workstation, persons));
+  for (const operator of booth.operators) persons.set(operator.name, known(operators, operator, operatorOf));
+  for (const crowd of booth.crowds) persons.set(crowd.name, known(crowds, crowd, crowdOf));
+  const desks = byName(booth.desks);
+  const seats = byName(booth.seats);
+  const stations = booth.workstations.map((workstation) =>
+    stationOf(booth, workstation, desks.get(workstation.desk?.name), seats.get(workstation.seat?.name), persons),
+  );
   const ordered = checks.filter((check) => check.rule).sort((a, b) => a.rule!.order - b.rule!.order);
   const rulesByStation = new Map<Station, Map<Posture, readonly StationRule[]>>();
+  let layout: Layout | undefined;
 
   return {
     checks,
     booth,
-    layout: layOut(booth),
+    get layout() {
+      return (layout ??= layOut(booth));
+    },
     persons,
     stations,
     length: (value) => formatLength(value, booth.show),
@@ -64,9 +71,32 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
   };
 }
 
-function stationOf(booth: Booth, workstation: Workstation, persons: ReadonlyMap<string, Person>): Station {
-  const desk = booth.desks.find((candidate) => candidate.name === workstation.desk?.name);
-  const seat = booth.seats.find((candidate) => candidate.name === workstation.seat?.name);
+/** The same declaration is the same person, from one scene to the next. */
+const operators = new WeakMap<Operator, Person>();
+const crowds = new WeakMap<Crowd, Person>();
+
+function known<Said extends object>(persons: WeakMap<Said, Person>, said: Said, make: (said: Said) => Person): Person {
+  const found = persons.get(said) ?? make(said);
+  persons.set(said, found);
+  return found;
+}
+
+/** Of things with one name the first counts. */
+export function byName<Thing extends { readonly name: string }>(
+  things: readonly Thing[],
+): ReadonlyMap<string | undefined, Thing> {
+  const named = new Map<string | undefined, Thing>();
+  for (const thing of things) if (!named.has(thing.name)) named.set(thing.name, thing);
+  return named;
+}
+
+function stationOf(
+  booth: Booth,
+  workstation: Workstation,
+  desk: Desk | undefined,
+  seat: Seat | undefined,
+  persons: ReadonlyMap<string, Person>,
+): Station {
   return {
     workstation,
     name: workstation.name,
@@ -91,14 +121,13 @@ function operatorOf(operator: Operator): Person {
   }
   const women = operator.sex ? (operator.sex.value === 'female' ? 1 : 0) : 0.5;
   const knowledge = { women, measured, reportedStature: operator.statureIsReported };
-  return {
-    ...bodyFor(knowledge),
+  return personOf(knowledge, {
     name: operator.name,
     kind: 'operator',
     origin: operator.origin,
     wanted: USUAL_SHARE,
     assumes: [],
-  };
+  });
 }
 
 function crowdOf(crowd: Crowd): Person {
@@ -110,31 +139,51 @@ function crowdOf(crowd: Crowd): Person {
     ...(ages && { ages }),
     ...(statureRange && { statureRange }),
   };
-  return {
-    ...bodyFor(knowledge),
+  return personOf(knowledge, {
     name: crowd.name,
     kind: 'crowd',
     origin: crowd.origin,
     wanted: crowd.cover.value,
     assumes: assumedOfAges(ages),
+  });
+}
+
+type BodyParts = Pick<Person, 'body' | 'bodyKey' | 'dimensions'>;
+
+/** Its people are made when they are asked for, and forgotten when many others were asked for since. */
+function personOf(knowledge: Knowledge, rest: Omit<Person, keyof BodyParts | 'people'>): Person {
+  const parts = bodyFor(knowledge);
+  return {
+    ...parts,
+    get people() {
+      return recall(peopleByKey, REMEMBERED_PEOPLE, parts.bodyKey, () => peopleOf(parts.body));
+    },
+    ...rest,
   };
 }
 
-type BodyParts = Pick<Person, 'body' | 'bodyKey' | 'people' | 'dimensions'>;
-
-const REMEMBERED_BODIES = 64;
-const remembered = new Map<string, BodyParts>();
-
-/** The same knowledge gives the same people; making them anew at each keystroke would cost more than all checks. */
+/** The same knowledge gives the same body; making it anew at each keystroke would cost more than all checks. */
 function bodyFor(knowledge: Knowledge): BodyParts {
   const key = JSON.stringify(knowledge);
-  const known = remembered.get(key);
-  if (known) return known;
-  const body = makeBody(knowledge);
-  const dimensions = {} as Record<DimensionName, number>;
-  for (const name of dimensionNames) dimensions[name] = meanOf(body, name);
-  const parts = { body, bodyKey: key, people: peopleOf(body), dimensions };
-  if (remembered.size >= REMEMBERED_BODIES) remembered.delete(remembered.keys().next().value!);
-  remembered.set(key, parts);
-  return parts;
+  return recall(bodiesByKey, REMEMBERED_BODIES, key, () => {
+    const body = makeBody(knowledge);
+    const dimensions = {} as Record<DimensionName, number>;
+    for (const name of dimensionNames) dimensions[name] = meanOf(body, name);
+    return { body, bodyKey: key, dimensions };
+  });
+}
+
+const bodiesByKey = new Map<string, BodyParts>();
+const REMEMBERED_BODIES = 1024;
+/** Up to a megabyte each. */
+const peopleByKey = new Map<string, People>();
+const REMEMBERED_PEOPLE = 64;
+
+/** What is in the map, or made and put into it; the one not asked for longest gives way. */
+function recall<Value>(map: Map<string, Value>, most: number, key: string, make: () => Value): Value {
+  const value = map.get(key) ?? make();
+  map.delete(key);
+  map.set(key, value);
+  if (map.size > most) map.delete(map.keys().next().value!);
+  return value;
 }

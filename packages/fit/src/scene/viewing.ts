@@ -1,4 +1,6 @@
+import { withName } from '../lookup.js';
 import type { Monitor, Posture, ScreenUse } from '../booth.js';
+import type { Body } from '../bodies/body.js';
 import { shareOf, type People } from '../bodies/people.js';
 import type { Missing } from '../assessment.js';
 import { keyOfRules, settingOf, settingsOf, type Heights, type Rule } from '../stations/rules.js';
@@ -21,6 +23,9 @@ export interface Eyes {
   readonly posture: Posture;
   readonly eye: Millimetres;
   readonly desk: Millimetres;
+  /** The same for places at which everybody's eyes are the same, if the body is. */
+  readonly key: string;
+  /** Made when it is asked for. */
   readonly all: { readonly eye: Float64Array; readonly desk: Float64Array };
 }
 
@@ -36,24 +41,52 @@ const remembered = new WeakMap<Scene, Map<string, Eyes>>();
 function eyesOf(scene: Scene, station: Station, person: Person, posture: Posture): Eyes | undefined {
   const heights = heightsOf(station, posture);
   if (!heights) return undefined;
-  const ofScene = remembered.get(scene) ?? new Map<string, Eyes>();
-  remembered.set(scene, ofScene);
-  const key = JSON.stringify([station.name, person.name, posture]);
+  const ofScene = eyesIn(scene);
+  const key = keyOfEyes(station, person, posture);
   const known = ofScene.get(key);
   if (known) return known;
   const rules = scene.rules(station, posture);
   const mean = settingOf(rules, heights, person.dimensions);
-  const meanEye = eyeAbove(station, posture, mean.seat, person.dimensions);
   const eyes: Eyes = {
     station,
     person,
     posture,
-    eye: meanEye,
+    eye: eyeAbove(station, posture, mean.seat, person.dimensions),
     desk: mean.desk,
-    all: everybody(station, person, posture, rules, heights),
+    key: JSON.stringify([posture, station.slump, station.shoe, heights, keyOfRules(rules)]),
+    get all() {
+      return everybody(this, rules, heights);
+    },
   };
   ofScene.set(key, eyes);
   return eyes;
+}
+
+/** Lets a scene take over eyes that were found for the same station in another. */
+export function adoptEyes(scene: Scene, station: Station, found: readonly Eyes[]): void {
+  const ofScene = eyesIn(scene);
+  for (const eyes of found)
+    ofScene.set(keyOfEyes(station, eyes.person, eyes.posture), {
+      ...withoutAll(eyes),
+      station,
+      get all() {
+        return eyes.all;
+      },
+    });
+}
+
+function withoutAll({ person, posture, eye, desk, key }: Eyes) {
+  return { person, posture, eye, desk, key };
+}
+
+function eyesIn(scene: Scene): Map<string, Eyes> {
+  const known = remembered.get(scene) ?? new Map<string, Eyes>();
+  remembered.set(scene, known);
+  return known;
+}
+
+function keyOfEyes(station: Station, person: Person, posture: Posture): string {
+  return JSON.stringify([station.name, person.name, posture]);
 }
 
 function eyeAbove(
@@ -66,20 +99,14 @@ function eyeAbove(
 }
 
 /** Eye and desk heights of everybody that a body may be; the same as last time if nothing that they depend on changed. */
-function everybody(
-  station: Station,
-  person: Person,
-  posture: Posture,
-  rules: readonly Rule[],
-  heights: Heights,
-): Eyes['all'] {
-  const ofPeople = everybodyOf.get(person.people) ?? new Map<string, Eyes['all']>();
-  everybodyOf.set(person.people, ofPeople);
-  const key = JSON.stringify([posture, station.slump, station.shoe, heights, keyOfRules(rules)]);
+function everybody({ station, person, posture, key }: Eyes, rules: readonly Rule[], heights: Heights): Eyes['all'] {
+  const { people } = person;
+  const ofPeople = everybodyOf.get(people) ?? new Map<string, Eyes['all']>();
+  everybodyOf.set(people, ofPeople);
   const known = ofPeople.get(key);
   if (known) return known;
-  const { seat, desk } = settingsOf(rules, heights, person.people);
-  const column = person.people.column(posture === 'sit' ? 'sittingEyeHeight' : 'standingEyeHeight');
+  const { seat, desk } = settingsOf(rules, heights, people);
+  const column = people.column(posture === 'sit' ? 'sittingEyeHeight' : 'standingEyeHeight');
   const above = posture === 'sit' ? -station.slump : station.shoe;
   const all = { eye: column.map((eye, index) => eye + above + (posture === 'sit' ? seat[index]! : 0)), desk };
   if (ofPeople.size >= REMEMBERED_PLACES) ofPeople.clear();
@@ -117,7 +144,7 @@ export function viewsAt(station: Station): { readonly views: readonly View[]; re
   const views: View[] = [];
   const gaps: Gap[] = [];
   for (const use of station.workstation.screens) {
-    const monitor = station.booth.monitors.find((candidate) => candidate.name === use.monitor.name);
+    const monitor = withName(station.booth.monitors, use.monitor.name);
     if (!monitor) continue;
     const lack = lacksOf(use, monitor);
     if (lack) gaps.push({ use, missing: lack });
@@ -191,19 +218,24 @@ export function distanceTo(view: View, height: Millimetres, eye: Millimetres): M
  * depends on, the share is remembered from one assessment to the next.
  */
 export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimetres) => boolean, key?: string): Share {
-  const count = () => shareOf(eyes.person.people, (person) => holds(eyes.all.eye[person]!, eyes.all.desk[person]!));
+  const count = () => {
+    const { eye, desk } = eyes.all;
+    return shareOf(eyes.person.people, (person) => holds(eye[person]!, desk[person]!));
+  };
   if (key === undefined) return count();
-  const ofEyes = sharesOfEyes.get(eyes.all) ?? new Map<string, Share>();
-  sharesOfEyes.set(eyes.all, ofEyes);
-  const known = ofEyes.get(key);
+  const { body } = eyes.person;
+  const ofBody = sharesOfEyes.get(body) ?? new Map<string, Share>();
+  sharesOfEyes.set(body, ofBody);
+  const whole = `${key} ${eyes.key}`;
+  const known = ofBody.get(whole);
   if (known !== undefined) return known;
   const share = count();
-  if (ofEyes.size >= REMEMBERED_SHARES) ofEyes.clear();
-  ofEyes.set(key, share);
+  if (ofBody.size >= REMEMBERED_SHARES) ofBody.clear();
+  ofBody.set(whole, share);
   return share;
 }
 
-const sharesOfEyes = new WeakMap<Eyes['all'], Map<string, Share>>();
+const sharesOfEyes = new WeakMap<Body, Map<string, Share>>();
 const REMEMBERED_SHARES = 200;
 
 /** All of a screen's place that a share can depend on, as a key. */

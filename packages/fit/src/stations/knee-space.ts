@@ -1,7 +1,7 @@
 import type { Missing } from '../assessment.js';
 import type { Desk, Rack } from '../booth.js';
 import type { Millimetres } from '../units.js';
-import { missing, placeAlong, type Station } from './station.js';
+import { missing, placeAlong, type Station, racksBelow } from './station.js';
 import { say } from '../words/say.js';
 
 /**
@@ -126,7 +126,7 @@ function legsOf(desk: Desk): readonly Block[] {
 }
 
 function racksUnder(station: Station): readonly Rack[] {
-  return station.booth.racks.filter(({ under }) => under?.desk.name === station.desk!.name);
+  return racksBelow(station.booth.racks, station.desk!.name);
 }
 
 function blockOf({ name, width, under }: Rack): Block {

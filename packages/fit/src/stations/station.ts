@@ -1,7 +1,8 @@
+import { grouping } from '../lookup.js';
 import type { Missing } from '../assessment.js';
 import type { Body } from '../bodies/body.js';
 import type { People } from '../bodies/people.js';
-import type { Booth, Desk, Hanging, Origin, Posture, Seat, Workstation } from '../booth.js';
+import type { Booth, Desk, Hanging, Origin, Posture, Rack, Seat, Workstation } from '../booth.js';
 import type { Millimetres, Range, Share } from '../units.js';
 import type { Dimensions } from './demand.js';
 import { said, say } from '../words/say.js';
@@ -38,6 +39,12 @@ export interface Station {
   readonly slump: Millimetres;
   readonly working: Millimetres;
 }
+
+/** The stations at a desk, in the order of the booth. */
+export const stationsAt = grouping<Station>(({ desk }) => desk?.name);
+
+/** The racks under a desk. */
+export const racksBelow = grouping<Rack>(({ under }) => under?.desk.name);
 
 export function sits(station: Station): boolean {
   return station.workstation.postures.value.includes('sit');

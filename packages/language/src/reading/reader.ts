@@ -1,5 +1,15 @@
 import { type LangiumDocument, UriUtils } from 'langium';
-import type { Acceptance, Booth, DisplayUnit, LimitOverride, LimitProfile } from '@boothwright/fit';
+import type {
+  Acceptance,
+  Booth,
+  DisplayUnit,
+  LimitOverride,
+  LimitProfile,
+  Named,
+  Placement,
+  Room,
+  Seat,
+} from '@boothwright/fit';
 import {
   type Accept,
   type Block,
@@ -11,8 +21,9 @@ import {
   type Limit,
 } from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
+import { Remembered } from '../syntax/remembered.js';
 import { readText } from '../syntax/texts.js';
-import { allBlocks, originOf, partOf } from '../syntax/tree.js';
+import { originOf, partOf } from '../syntax/tree.js';
 import { rootsOf } from '../workspace/imports.js';
 import { readCable, readPlacement, readPlatform, readRack, readSkirt, readWalkway } from './floor.js';
 import { readDesk, readMonitor, readSeat } from './furniture.js';
@@ -32,32 +43,54 @@ export function readBooth(document: LangiumDocument, visible: readonly LangiumDo
   const booth = own.find(({ kind }) => kind === 'booth');
   const show = showOf(document);
   const blocks = usedBlocks(roots);
-  const sheets = (...kinds: Block['kind'][]) =>
-    blocks.filter(({ kind }) => kinds.includes(kind)).map((block) => new Sheet(block));
-  const frame = new Sheet(booth ?? emptyBooth);
-  const room = sheets('room')[0];
+  const byKind = new Map<Block['kind'], Block[]>();
+  for (const block of blocks) {
+    const same = byKind.get(block.kind);
+    if (same) same.push(block);
+    else byKind.set(block.kind, [block]);
+  }
+  const each = <T>(kind: Block['kind'], read: (sheet: Sheet, named: Named) => T) =>
+    (byKind.get(kind) ?? []).flatMap((block) => readings.of(block, () => eachNamed([new Sheet(block)], read)) as T[]);
+  const room = byKind.get('room')?.[0];
   return {
     name: nameOf(document, booth),
-    origin: booth && originOf(partOf(booth, booth.title ? 'title' : 'kind')),
+    ...(booth ? frames.of(booth, () => readFrame(booth)) : readFrame(undefined)),
     show,
+    accepted: roots.flatMap(acceptsOf),
+    room: room && (readings.of(room, () => readRoom(new Sheet(room))) as Room),
+    operators: each('operator', readOperator),
+    crowds: each('crowd', readCrowd),
+    desks: each('desk', readDesk),
+    seats: blocks
+      .filter(({ kind }) => kind === 'stool' || kind === 'chair')
+      .flatMap((block) => readings.of(block, () => eachNamed([new Sheet(block)], readSeat)) as Seat[]),
+    monitors: each('monitor', readMonitor),
+    workstations: each('workstation', readWorkstation),
+    walkways: each('walkway', readWalkway),
+    racks: each('rack', readRack),
+    skirts: each('skirt', readSkirt),
+    platforms: each('platform', readPlatform),
+    cables: each('cable', readCable),
+    placements: roots
+      .flatMap((root) => root.placements)
+      .flatMap(
+        (node) => (readings.of(node, () => readPlacement(node, new Sheet(node))) as Placement | undefined) ?? [],
+      ),
+  };
+}
+
+/** What was read of each declaration. The same object as last time tells the computation that nothing of it changed. */
+const readings = new Remembered<unknown>();
+const frames = new Remembered<ReturnType<typeof readFrame>>();
+
+function readFrame(booth: Block | undefined): Pick<Booth, 'origin' | 'limits' | 'shoe' | 'slump' | 'overrides'> {
+  const frame = new Sheet(booth ?? emptyBooth);
+  return {
+    origin: booth && originOf(partOf(booth, booth.title ? 'title' : 'kind')),
     limits: frame.wordOr<LimitProfile>('limits').value,
     shoe: frame.lengthOr('shoe'),
     slump: frame.lengthOr('slump'),
     overrides: (booth?.items ?? []).filter(isLimit).flatMap(readOverride),
-    accepted: roots.flatMap(acceptsOf).flatMap(readAcceptance),
-    room: room && readRoom(room),
-    operators: eachNamed(sheets('operator'), readOperator),
-    crowds: eachNamed(sheets('crowd'), readCrowd),
-    desks: eachNamed(sheets('desk'), readDesk),
-    seats: eachNamed(sheets('stool', 'chair'), readSeat),
-    monitors: eachNamed(sheets('monitor'), readMonitor),
-    workstations: eachNamed(sheets('workstation'), readWorkstation),
-    walkways: eachNamed(sheets('walkway'), readWalkway),
-    racks: eachNamed(sheets('rack'), readRack),
-    skirts: eachNamed(sheets('skirt'), readSkirt),
-    platforms: eachNamed(sheets('platform'), readPlatform),
-    cables: eachNamed(sheets('cable'), readCable),
-    placements: roots.flatMap((root) => root.placements).flatMap((node) => readPlacement(node, new Sheet(node)) ?? []),
   };
 }
 
@@ -78,8 +111,18 @@ export function showOf(document: LangiumDocument): DisplayUnit {
 const emptyBooth = { $type: 'Block', kind: 'booth', items: [] } as unknown as Block;
 
 /** Outside of blocks first, then block by block. */
-function acceptsOf(root: Document): readonly Accept[] {
-  return [...root.accepts, ...allBlocks(root).flatMap(({ items }) => items.filter(isAccept))];
+function acceptsOf(root: Document): readonly Acceptance[] {
+  return [
+    ...root.accepts.flatMap((node) => acceptances.of(node, () => readAcceptance(node))),
+    ...root.blocks.flatMap((block) => acceptances.of(block, () => acceptsIn(block))),
+  ];
+}
+
+const acceptances = new Remembered<readonly Acceptance[]>();
+
+/** Those of the block itself, then of the blocks in it. */
+function acceptsIn(block: Block): readonly Acceptance[] {
+  return [block, ...block.items.filter(isBlock)].flatMap(({ items }) => items.filter(isAccept)).flatMap(readAcceptance);
 }
 
 function nameOf(document: LangiumDocument, booth: Block | undefined): string {

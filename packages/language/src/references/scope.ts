@@ -2,6 +2,7 @@ import {
   AstUtils,
   type AstNode,
   type AstNodeDescription,
+  type AstNodeDescriptionProvider,
   DefaultScopeComputation,
   type LangiumDocument,
   MultiMap,
@@ -30,13 +31,17 @@ export function wantedKinds(container: AstNode): readonly Kind[] | undefined {
   return shape?.is === 'names' ? shape.kinds : undefined;
 }
 
+export function exportsOf(document: LangiumDocument, descriptions: AstNodeDescriptionProvider): AstNodeDescription[] {
+  const root = document.parseResult.value;
+  const blocks = isDocument(root) ? allBlocks(root) : [];
+  const named = blocks.filter(({ name }) => name !== undefined);
+  return named.map((block) => descriptions.createDescription(block, block.name, document));
+}
+
 /** Only blocks are exported, and nothing is looked up through the default tables: see `BoothScopeProvider`. */
 export class BoothScopeComputation extends DefaultScopeComputation {
   override collectExportedSymbols(document: LangiumDocument): Promise<AstNodeDescription[]> {
-    const root = document.parseResult.value;
-    const blocks = isDocument(root) ? allBlocks(root) : [];
-    const named = blocks.filter(({ name }) => name !== undefined);
-    return Promise.resolve(named.map((block) => this.descriptions.createDescription(block, block.name, document)));
+    return Promise.resolve(exportsOf(document, this.descriptions));
   }
 
   override collectLocalSymbols(): Promise<MultiMap<AstNode, AstNodeDescription>> {

@@ -1,9 +1,10 @@
-import { AstUtils, type AstNode, type CstNode, CstUtils, GrammarUtils } from 'langium';
+import { AstUtils, type AstNode, type CstNode, CstUtils, GrammarUtils, type LangiumDocument } from 'langium';
 import type { Origin } from '@boothwright/fit';
 import {
   type Block,
   type Document,
   isBlock,
+  isDocument,
   isFlag,
   isBetween,
   isNames,
@@ -66,6 +67,13 @@ export function isInPlace(block: Block | Screen): boolean {
   const { within } = entryOfHolder(block);
   const container = block.$container as AstNode;
   return isHolder(container) ? within === kindOf(container) : within === 'file';
+}
+
+/** The declarations of a file, and what stands between them, kind by kind. */
+export function topLevel({ parseResult: { value } }: LangiumDocument): readonly AstNode[] {
+  if (!isDocument(value)) return [value];
+  const { imports, blocks, placements, accepts, strays } = value;
+  return [...imports, ...blocks, ...placements, ...accepts, ...strays];
 }
 
 /** All blocks of a document, the nested ones after the block that holds them. */

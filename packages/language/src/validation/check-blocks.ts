@@ -1,6 +1,7 @@
 import { say } from '@boothwright/fit';
 import { AstUtils, GrammarUtils } from 'langium';
 import { type Block, isBlock, isScreen, type Screen } from '../generated/ast.js';
+import { isResolved, Remembered } from '../syntax/remembered.js';
 import { readText } from '../syntax/texts.js';
 import { entryOfHolder, isInPlace, nestedOf, originOf, partOf } from '../syntax/tree.js';
 import { type Kind, kinds } from '../vocabulary/entries.js';
@@ -9,6 +10,7 @@ import { checkItems } from './check-items.js';
 import { checkReference } from './check-names.js';
 import { checkPlacements } from './check-placements.js';
 import { aOf, type Context } from './context.js';
+import type { Issue } from './issue.js';
 
 /** Kinds that share their names, because a name is looked up among all of them. */
 const groups: readonly (readonly Kind[])[] = [
@@ -20,11 +22,22 @@ const groups: readonly (readonly Kind[])[] = [
 /** All blocks: what they are called, where they stand, what they say. */
 export function checkBlocks(context: Context): void {
   const { root } = context;
-  for (const block of root.blocks) checkBlock(block, context);
+  for (const block of root.blocks) {
+    const make = () => context.gather(() => checkBlock(block, context));
+    for (const issue of blockIssues.of(block, make, [context.show, context.checks], (found) => rests(block, found)))
+      context.report(issue);
+  }
   checkOnce(root.blocks, context);
   checkNames(context);
   checkPlacements(context);
   checkItems(root, context);
+}
+
+const blockIssues = new Remembered<readonly Issue[]>();
+
+/** Whether nothing was said of a name, which would depend on what other names there are. */
+function rests(block: Block, found: readonly Issue[]): boolean {
+  return isResolved(block) && found.every(({ code }) => code !== 'wrong-kind');
 }
 
 function checkBlock(block: Block | Screen, context: Context): void {

@@ -1,7 +1,6 @@
 import { say } from '@boothwright/fit';
 import type { AstNode, LangiumDocument } from 'langium';
 import {
-  type Document,
   isAccept,
   isBlock,
   isDocument,
@@ -14,8 +13,9 @@ import {
 } from '../generated/ast.js';
 import type { Fault } from '../syntax/faults.js';
 import { readText } from '../syntax/texts.js';
-import { partOf } from '../syntax/tree.js';
-import { rangeOf, type Report } from './issue.js';
+import { Remembered } from '../syntax/remembered.js';
+import { partOf, topLevel } from '../syntax/tree.js';
+import { type Issue, rangeOf, type Report } from './issue.js';
 
 /** What the lexer and the parser could not read, and quotes that are not straight or not closed. */
 export function checkSyntax(document: LangiumDocument, report: Report): void {
@@ -33,13 +33,18 @@ export function checkSyntax(document: LangiumDocument, report: Report): void {
       : [text.getText().length, text.getText().length];
     report({ code: 'syntax', message, range: { start: text.positionAt(from), end: text.positionAt(to) } });
   }
-  if (isDocument(value)) checkTexts(value, report);
+  if (!isDocument(value)) return;
+  for (const declaration of topLevel(document))
+    for (const issue of textIssues.of(declaration, () => checkTexts(declaration))) report(issue);
 }
 
+const textIssues = new Remembered<readonly Issue[]>();
+
 /** All texts between quotes. */
-function checkTexts(root: Document, report: Report): void {
-  const { imports, blocks, accepts, strays, placements } = root;
-  const nodes: AstNode[] = [...imports, ...blocks, ...accepts, ...strays, ...placements];
+function checkTexts(declaration: AstNode): readonly Issue[] {
+  const issues: Issue[] = [];
+  const report = (issue: Issue) => void issues.push(issue);
+  const nodes: AstNode[] = [declaration];
   while (nodes.length > 0) {
     const node = nodes.pop()!;
     if (isBlock(node) || isOdd(node)) checkText(node, 'title', report);
@@ -50,6 +55,7 @@ function checkTexts(root: Document, report: Report): void {
     if (isProperty(node) || isOdd(node)) nodes.push(...node.values);
     if (isPlacement(node)) nodes.push(...node.settings);
   }
+  return issues;
 }
 
 function checkText(node: AstNode, property: string, report: Report): void {

@@ -3,12 +3,13 @@ import { type LangiumDocument, UriUtils } from 'langium';
 import type { DisplayUnit } from '@boothwright/fit';
 import type { Document, Odd } from '../generated/ast.js';
 import type { CstNode } from 'langium';
-import { type IssueCode, type IssueData, rangeOf, type Report } from './issue.js';
+import { type Issue, type IssueCode, type IssueData, rangeOf, type Report } from './issue.js';
 
 /** What the checks of one document share. */
 export class Context {
   /** What is not understood but spoken for already. */
   readonly settled = new Set<Odd>();
+  private gathered: Issue[] | undefined;
 
   constructor(
     readonly document: LangiumDocument,
@@ -18,8 +19,25 @@ export class Context {
     readonly show: DisplayUnit,
     /** The ids of the checks, and of those that take a limit of the file's own. */
     readonly checks: { readonly all: readonly string[]; readonly limits: readonly string[] },
-    readonly report: Report,
+    private readonly passOn: Report,
   ) {}
+
+  readonly report: Report = (issue) => {
+    if (this.gathered) this.gathered.push(issue);
+    else this.passOn(issue);
+  };
+
+  /** What a part of the checks reports, instead of reporting it. */
+  gather(check: () => void): readonly Issue[] {
+    const issues: Issue[] = [];
+    this.gathered = issues;
+    try {
+      check();
+    } finally {
+      this.gathered = undefined;
+    }
+    return issues;
+  }
 
   say(code: IssueCode, place: CstNode | undefined, message: string, data?: IssueData): void {
     this.report({ code, message, range: rangeOf(place), data });

@@ -39,8 +39,24 @@ export function diagnosticsOf(
   return findings
     .filter(({ verdict, accepted }) => verdict !== 'pass' && accepted === undefined)
     .filter(({ verdict }) => verdict !== 'unknown' || !hasFaults)
-    .map((finding) => ({ topic: topicOf(finding), diagnostic: toDiagnostic(finding, booth, document, source) }));
+    .map((finding) => ({ topic: topicOf(finding), diagnostic: diagnosticOf(finding, booth, document, source) }));
 }
+
+/** A finding that points into the file itself rests on nothing else: as long as it is the same, so is its diagnostic. */
+function diagnosticOf(
+  finding: Finding,
+  booth: Booth,
+  document: LangiumDocument,
+  source: string | undefined,
+): Diagnostic {
+  const known = diagnostics.get(finding);
+  if (known) return known;
+  const diagnostic = toDiagnostic(finding, booth, document, source);
+  if (finding.origin?.uri === document.uri.toString()) diagnostics.set(finding, diagnostic);
+  return diagnostic;
+}
+
+const diagnostics = new WeakMap<Finding, Diagnostic>();
 
 /** What the file accepts though its check has passed the thing: it would hide what the check may find later. */
 export function idleAcceptances({ findings, booth }: Assessment, uri: string): Issue[] {

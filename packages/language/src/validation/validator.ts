@@ -18,9 +18,13 @@ import type { Issue } from './issue.js';
 export class BoothValidator extends DefaultDocumentValidator {
   private readonly services: BoothServices;
 
+  private readonly checks: Parameters<typeof checkDocument>[2];
+
   constructor(services: BoothServices) {
     super(services);
     this.services = services;
+    const { checks, limits = checks } = services.Computation;
+    this.checks = { all: checks, limits };
   }
 
   override async validateDocument(
@@ -30,12 +34,8 @@ export class BoothValidator extends DefaultDocumentValidator {
   ): Promise<Diagnostic[]> {
     if (options.categories && !options.categories.includes('built-in')) return [];
     await interruptAndCheck(token);
-    const { Computation } = this.services;
     const visible = this.services.workspace.Imports.visibleFrom(document);
-    const issues = checkDocument(document, visible, {
-      all: Computation.checks,
-      limits: Computation.limits ?? Computation.checks,
-    });
+    const issues = checkDocument(document, visible, this.checks);
     const diagnostics = issues.map((issue) => this.ofIssue(issue));
     await interruptAndCheck(token);
     const hasFaults = issues.length > 0 || visible.some((each) => each !== document && isFaulty(each));

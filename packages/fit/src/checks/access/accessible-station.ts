@@ -1,3 +1,4 @@
+import { withName } from '../../lookup.js';
 import type { Missing } from '../../assessment.js';
 import type { Desk, Platform } from '../../booth.js';
 import { formatRange } from '../../format.js';
@@ -8,7 +9,7 @@ import { PLANNING_AID } from '../../limits/allowances.js';
 import { heldTo, profileOf, type HeldTo } from '../../limits/held-to.js';
 import type { Scene } from '../../scene/scene.js';
 import { kneeSpace, lacksKneeSpace, USUAL_LEG } from '../../stations/knee-space.js';
-import { lacksDeskHeight, missing, type Station } from '../../stations/station.js';
+import { lacksDeskHeight, missing, type Station, racksBelow } from '../../stations/station.js';
 import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -243,7 +244,7 @@ function widestPlace(station: Station): { width: Millimetres; depth: Millimetres
   const frame = legs?.width?.value ?? whole;
   const leg = legs ? (legs.thickness?.value ?? USUAL_LEG) : 0;
   const left = (whole - frame) / 2;
-  const racks = station.booth.racks.filter(({ under }) => under?.desk.name === name);
+  const racks = racksBelow(station.booth.racks, name);
   const bounds = [
     ...[0, whole, left + leg, left + frame - leg],
     ...racks.flatMap(({ under, width: across }) => [under!.at.value, under!.at.value + across!.value]),
@@ -294,7 +295,7 @@ function routeTo(scene: Scene, desk: Desk, floor: Millimetres | undefined) {
 }
 
 function raised(scene: Scene, desk: Desk): Obstacle[] {
-  const outline = scene.layout.deskPieces.find(({ name }) => name === desk.name)?.outline;
+  const outline = withName(scene.layout.deskPieces, desk.name)?.outline;
   const stands = scene.booth.platforms.find(({ name }) => {
     const piece = scene.layout.pieces.find((one) => one.kind === 'platform' && one.name === name);
     return outline && piece && penetration(outline, piece.outline) > TOLERANCE;

@@ -43,6 +43,7 @@ crowd Volunteers { women 55%  cover 90% }
 workstation Sound { desk Left  operators Volunteers  posture stand }
 `,
   },
+  ofEachStation: true,
   find: (scene) =>
     scene.stations.flatMap((station) =>
       station.workstation.postures.value.flatMap((posture) =>

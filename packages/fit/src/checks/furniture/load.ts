@@ -1,3 +1,4 @@
+import { withName } from '../../lookup.js';
 import type { Missing } from '../../assessment.js';
 import type { Desk, Origin, ScreenUse } from '../../booth.js';
 import { exactVerdict } from '../../scene/verdict.js';
@@ -54,7 +55,7 @@ workstation Sound { desk Left  operators Noor  monitor Cues { setback 20in  bott
 };
 
 function onArm(scene: Scene, use: ScreenUse): FindingDraft[] {
-  const monitor = scene.booth.monitors.find(({ name }) => name === use.monitor.name);
+  const monitor = withName(scene.booth.monitors, use.monitor.name);
   if (!use.rating || !monitor) return [];
   const subject = { kind: 'monitor', name: monitor.name } as const;
   if (!monitor.weight) {

@@ -1,3 +1,4 @@
+import { withName } from '../../lookup.js';
 import type { Missing } from '../../assessment.js';
 import type { Desk, Rack } from '../../booth.js';
 import { behindEdge, type Behind } from '../../layout/behind.js';
@@ -71,7 +72,7 @@ function fit(scene: Scene, rack: Rack): FindingDraft[] {
   const { under } = rack;
   if (!under) return [];
   const subject = { kind: 'rack', name: rack.name } as const;
-  const desk = scene.booth.desks.find(({ name }) => name === under.desk.name);
+  const desk = withName(scene.booth.desks, under.desk.name);
   const lack = lacksOf(rack, desk);
   if (lack)
     return [cannotSay(subject, say`Cannot say whether ${rack.name} fits under ${under.desk.name}.`, lack, rack.origin)];

@@ -1,10 +1,11 @@
+import { piecesNear } from '../../layout/nearby.js';
 import type { Polygon } from '../../assessment.js';
 import type { Desk, PlanPoint } from '../../booth.js';
 import { distanceBetween, penetration, pointIn, spanAlong, type Frame } from '../../layout/polygon.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { linesOf, viewsAt, type View } from '../../scene/viewing.js';
-import { missing, type Station, placeAlong } from '../../stations/station.js';
+import { missing, type Station, placeAlong, stationsAt } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -70,7 +71,7 @@ interface Stood {
 const OWN: Frame = { origin: { x: 0, y: 0 }, right: { x: 1, y: 0 }, forward: { x: 0, y: 1 } };
 
 function judge(scene: Scene, desk: Desk): FindingDraft[] {
-  const stations = scene.stations.filter((station) => station.desk?.name === desk.name);
+  const stations = stationsAt(scene.stations, desk.name);
   const seen = stations.map((station) => ({ station, ...viewsAt(station) }));
   const unplaced = seen.flatMap(({ gaps }) =>
     gaps.map(({ use, missing: lack }) =>
@@ -161,7 +162,8 @@ function isOnNeighbour(scene: Scene, desk: Desk, point: PlanPoint): boolean {
   const frame = scene.layout.frames.get(desk.name);
   if (!frame) return false;
   const place = pointIn(frame, point.x, point.y);
-  return scene.layout.deskPieces.some(
+  const box = { left: place.x - 2, right: place.x + 2, near: place.y - 2, far: place.y + 2 };
+  return piecesNear(scene.layout.deskPieces, box).some(
     ({ name, outline }) => name !== desk.name && distanceBetween(outline, [place]) <= TOLERANCE,
   );
 }

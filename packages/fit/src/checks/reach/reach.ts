@@ -70,6 +70,7 @@ operator Noor { stature 5'3" }
 workstation Sound { desk Left  chair Low  operators Noor  control Faders { setback 4in  depth 20in  constant } }
 `,
   },
+  ofEachStation: true,
   find: (scene) =>
     scene.stations.flatMap((station) =>
       station.workstation.controls.flatMap((control) => findingsFor(scene, station, control)),

@@ -52,6 +52,7 @@ monitor Cues { diagonal 24in }
 workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 2in above desk } }
 `,
   },
+  ofEachStation: true,
   find: (scene) =>
     eachView(
       scene,

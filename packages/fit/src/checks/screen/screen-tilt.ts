@@ -48,6 +48,7 @@ monitor Cues { diagonal 22in }
 workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback 24in  bottom 4in above desk  tilt 10deg } }
 `,
   },
+  ofEachStation: true,
   find: (scene) =>
     eachView(
       scene,

@@ -37,6 +37,7 @@ monitor Cues { diagonal 22in }
 workstation Sound { desk Left  operators Noor  monitor Cues { setback 24in  bottom 4in above desk  turn 15deg left  main } }
 `,
   },
+  ofEachStation: true,
   find: (scene) =>
     scene.stations.flatMap((station) =>
       viewsAt(station).views.map((view): FindingDraft => {

@@ -141,6 +141,7 @@ function farthest(scene: Scene, monitor: Monitor): Millimetres {
   if (known !== undefined) return known;
   const distances = scene.stations.flatMap((station) => {
     const views = viewsAt(station).views.filter(({ name }) => name === monitor.name);
+    if (views.length === 0) return [];
     return eyesAt(scene, station).flatMap(({ person, all }) =>
       views.map((view) => {
         const column = all.eye.map((eye, index) => distanceOf(view, eye, all.desk[index]!));

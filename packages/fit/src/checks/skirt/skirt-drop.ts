@@ -1,3 +1,4 @@
+import { withName } from '../../lookup.js';
 import type { Missing } from '../../assessment.js';
 import { typeLength } from '../../format.js';
 import { heldTo } from '../../limits/held-to.js';
@@ -55,7 +56,7 @@ skirt Front { on Left  drop 39 1/4in }
       const widest = held.value;
       const wide = held.own ? widest : WIDE;
       return skirt.on.flatMap(({ name }): FindingDraft[] => {
-        const desk = scene.booth.desks.find((candidate) => candidate.name === name);
+        const desk = withName(scene.booth.desks, name);
         if (!desk) return [];
         if (!desk.height) return [unknown(missing('height', `desk ${name}`, 'height 40in', desk.origin))];
         const { min, max } = desk.height.value;

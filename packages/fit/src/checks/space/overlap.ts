@@ -1,5 +1,6 @@
 import type { PlacedPiece } from '../../assessment.js';
-import { penetration, spanAlong } from '../../layout/polygon.js';
+import { piecesNear } from '../../layout/nearby.js';
+import { boxOf, penetration, spanAlong } from '../../layout/polygon.js';
 import type { Scene } from '../../scene/scene.js';
 import { TOLERANCE } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -53,8 +54,9 @@ place Left, Right in a row at 10ft, 6ft
 
 function pairs(scene: Scene): FindingDraft[] {
   const solid = scene.layout.pieces.filter((piece) => piece.kind !== 'platform');
-  return solid.flatMap((piece, index) =>
-    solid.slice(0, index).flatMap((other): FindingDraft[] => {
+  return solid.flatMap((piece) => {
+    const near = piecesNear(solid, boxOf(piece.outline));
+    return near.slice(0, near.indexOf(piece)).flatMap((other): FindingDraft[] => {
       const depth = penetration(piece.outline, other.outline);
       if (depth <= TOLERANCE || isTuckedUnder(scene, piece, other)) return [];
       return [
@@ -64,8 +66,8 @@ function pairs(scene: Scene): FindingDraft[] {
           related: [{ origin: other.origin, message: say`${other.name} stands here too` }],
         },
       ];
-    }),
-  );
+    });
+  });
 }
 
 function isTuckedUnder(scene: Scene, a: PlacedPiece, b: PlacedPiece): boolean {

@@ -5,7 +5,7 @@ import { rowsOf, type Row } from '../../layout/rows.js';
 import { heldTo } from '../../limits/held-to.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
-import { missing, sits } from '../../stations/station.js';
+import { missing, sits, stationsAt } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -123,7 +123,7 @@ function passing(scene: Scene, desk: string, distance: Millimetres, what: string
 
 /** Several people use a station at the desk by turns. */
 function takesTurns(scene: Scene, desk: Desk): boolean {
-  return scene.stations.some(
+  return stationsAt(scene.stations, desk.name).some(
     (station) => station.desk === desk && sits(station) && (station.people.length > 1 || station.people.some(isCrowd)),
   );
 }

@@ -1,0 +1,158 @@
+import { type AstNode, type CstNode, isCompositeCstNode, isLeafCstNode, type ParseResult } from 'langium';
+import { type Block, type Document, isDocument } from '../generated/ast.js';
+
+/** Parses a text that stands for a whole document. */
+export type Parse = (text: string) => ParseResult;
+
+/**
+ * The parse result of a text that differs from the last one in the inside of one block only: the block is parsed by itself and set in
+ * place of the old one, the others move. Nothing if that cannot be told apart from luck: if either text has a fault of syntax, or the change
+ * touches anything outside the block's braces. The old result is used up.
+ */
+export function patch(old: ParseResult, text: string, parse: Parse): ParseResult | undefined {
+  const root = old.value;
+  const rootCst = root.$cstNode;
+  if (!isDocument(root) || !rootCst || !isClean(old)) return undefined;
+  const change = changeBetween(rootCst.root.fullText, text);
+  const index = blockAround(root.blocks, change);
+  const block = root.blocks[index];
+  const cst = block?.$cstNode;
+  if (!block || !cst || !isDelimited(block)) return undefined;
+  const start = cst.offset;
+  const end = cst.end + change.delta;
+  const part = parse(text.slice(start, end));
+  const made = onlyBlock(part, end - start);
+  if (made?.kind !== block.kind) return undefined;
+  return { ...old, value: replace(root, index, made, text, change.delta) };
+}
+
+function isClean({ lexerErrors, parserErrors }: ParseResult): boolean {
+  return lexerErrors.length === 0 && parserErrors.length === 0;
+}
+
+/** What was replaced: from an offset to another in the old text, and how much longer the new text is. */
+interface Change {
+  readonly from: number;
+  readonly to: number;
+  readonly delta: number;
+}
+
+function changeBetween(before: string, after: string): Change {
+  const most = Math.min(before.length, after.length);
+  let from = 0;
+  while (from < most && before.charCodeAt(from) === after.charCodeAt(from)) from++;
+  let same = 0;
+  while (
+    same < most - from &&
+    before.charCodeAt(before.length - 1 - same) === after.charCodeAt(after.length - 1 - same)
+  )
+    same++;
+  return { from, to: before.length - same, delta: after.length - before.length };
+}
+
+/** The index of the block inside whose braces all of the change lies; −1 if there is none. */
+function blockAround(blocks: readonly Block[], { from, to }: Change): number {
+  let low = 0;
+  let high = blocks.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (blocks[middle]!.$cstNode!.offset <= from) low = middle;
+    else high = middle - 1;
+  }
+  const cst = blocks[low]?.$cstNode;
+  if (!cst || !isCompositeCstNode(cst)) return -1;
+  const opening = cst.content.find((node) => isLeafCstNode(node) && node.text === '{');
+  return opening && from >= opening.end && to <= cst.end - 1 ? low : -1;
+}
+
+/** Its head says by itself what it is: what stands before cannot make it read in another way. */
+function isDelimited({ kind, name, $cstNode }: Block): boolean {
+  const isNamed = name !== undefined || kind === 'room' || kind === 'booth';
+  return isNamed && $cstNode!.text.endsWith('}');
+}
+
+/** The block, if the text holds nothing else and has no fault. */
+function onlyBlock(part: ParseResult, length: number): Block | undefined {
+  const { value } = part;
+  if (!isClean(part) || !isDocument(value)) return undefined;
+  const { imports, blocks, placements, accepts, strays } = value;
+  const [block] = blocks;
+  const others = imports.length + placements.length + accepts.length + strays.length;
+  if (blocks.length !== 1 || others > 0 || block!.$cstNode!.offset !== 0 || block!.$cstNode!.end !== length)
+    return undefined;
+  return block;
+}
+
+type Mutable<T> = { -readonly [K in keyof T]: T[K] };
+
+/** A new root over the old declarations, the changed one aside: whatever was remembered of the old root is not of this one. */
+function replace(old: Document, index: number, block: Block, text: string, delta: number): Document {
+  const oldBlock = old.blocks[index]!;
+  const oldCst = oldBlock.$cstNode!;
+  const cst = block.$cstNode!;
+  const rootCst = old.$cstNode as CstNode & CstInside;
+  const last = oldCst.range.end;
+
+  const { line, character } = oldCst.range.start;
+  move(cst, { offset: oldCst.offset, lines: line, line: 0, columns: character });
+  const { end } = cst.range;
+  const at = rootCst.content!.indexOf(oldCst);
+  rootCst.content![at] = cst;
+  Object.assign(cst, { container: rootCst });
+  const lines = end.line - last.line;
+  const columns = end.character - last.character;
+  if (delta !== 0 || lines !== 0 || columns !== 0)
+    for (let next = at + 1; next < rootCst.content!.length; next++)
+      move(rootCst.content![next]!, { offset: delta, lines, line: last.line, columns });
+  rootCst._text = text;
+  rootCst._rangeCache = undefined;
+
+  const blocks = [...old.blocks];
+  blocks[index] = block;
+  const root: Document = Object.assign(Object.create(Object.getPrototypeOf(old) as object) as Document, old, {
+    blocks,
+  });
+  delete (root as Mutable<AstNode>).$document;
+  rootCst._astNode = root;
+  const { $containerProperty, $containerIndex } = oldBlock;
+  Object.assign(block, { $containerProperty, $containerIndex });
+  for (const children of [root.imports, root.blocks, root.placements, root.accepts, root.strays])
+    for (const child of children) (child as Mutable<AstNode>).$container = root;
+  return root;
+}
+
+/** The fields that a node of the library keeps its place in; `patch.test.ts` holds a patched tree against a fresh one. */
+interface CstInside {
+  content?: CstNode[];
+  container?: unknown;
+  _text?: string;
+  _astNode?: AstNode;
+  _rangeCache?: unknown;
+  _offset?: number;
+  _startLine?: number;
+  _endLine?: number;
+  _startColumn?: number;
+  _endColumn?: number;
+}
+
+/** How far to move: offset and lines, and what stands on one line (counted before the move) also sideways. */
+interface Way {
+  readonly offset: number;
+  readonly lines: number;
+  readonly line: number;
+  readonly columns: number;
+}
+
+function move(node: CstNode, way: Way): void {
+  const inside = node as CstNode & CstInside;
+  if (inside.content) {
+    inside._rangeCache = undefined;
+    for (const child of inside.content) move(child, way);
+    return;
+  }
+  if (inside._startLine === way.line) inside._startColumn! += way.columns;
+  if (inside._endLine === way.line) inside._endColumn! += way.columns;
+  inside._offset! += way.offset;
+  inside._startLine! += way.lines;
+  inside._endLine! += way.lines;
+}
