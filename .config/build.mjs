@@ -1,5 +1,5 @@
 // Bundles the extension, the language server and the command line.
-//   node .config/build.mjs [--production] [--watch] [--extension-only]
+//   node .config/build.mjs [--production] [--watch] [--extension-only | --server-only]
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import esbuild from 'esbuild';
@@ -9,6 +9,7 @@ const root = path.resolve(import.meta.dirname, '..');
 const production = process.argv.includes('--production');
 const watch = process.argv.includes('--watch');
 const extensionOnly = process.argv.includes('--extension-only');
+const serverOnly = process.argv.includes('--server-only');
 
 const node = { platform: 'node', format: 'cjs', target: 'node20' };
 const browser = { platform: 'browser', target: 'es2022', define: { global: 'globalThis' } };
@@ -43,15 +44,26 @@ const bundles = [
     out: 'packages/extension/dist/server.web.js',
   },
 ];
+/** The language server as a program of its own, for other editors. */
+const server = {
+  ...node,
+  entry: 'packages/language/src/node/language-server.ts',
+  out: 'packages/language/dist/boothwright-language-server.cjs',
+  banner: { js: '#!/usr/bin/env node' },
+};
 
-const outs = bundles.map(({ entry, out, define, ...options }) => ({
+const toOptions = ({ entry, out, define, ...options }) => ({
   ...bundling,
   ...options,
   define: { ...bundling.define, ...define },
   entryPoints: [entry],
   outfile: path.join(root, out),
-}));
-const wanted = extensionOnly ? outs : [...outs, ...commandLine('packages/cli/dist').map(executable)];
+});
+const wanted = serverOnly
+  ? [toOptions(server)]
+  : extensionOnly
+    ? bundles.map(toOptions)
+    : [...[...bundles, server].map(toOptions), ...commandLine('packages/cli/dist').map(executable)];
 if (production) {
   const folders = new Set(wanted.map(({ outfile }) => path.dirname(outfile)));
   await Promise.all([...folders].map((folder) => rm(folder, { recursive: true, force: true })));
