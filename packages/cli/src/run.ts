@@ -2,6 +2,7 @@ import { closest } from 'fastest-levenshtein';
 import { version } from '../package.json';
 import { advise } from './commands/advise.js';
 import { check } from './commands/check.js';
+import { compare } from './commands/compare.js';
 import { draw } from './commands/draw.js';
 import { explain } from './commands/explain.js';
 import { report } from './commands/report.js';
@@ -9,7 +10,7 @@ import type { Command } from './commands/command.js';
 import { UNUSABLE, UsageError, type Status, GOOD } from './status.js';
 import type { Terminal } from './terminal.js';
 
-const commands: Readonly<Record<string, Command>> = { check, advise, report, draw, explain };
+const commands: Readonly<Record<string, Command>> = { check, advise, report, draw, compare, explain };
 
 const help = `Checks on paper whether a control booth fits its people, sightlines and walkways.
 

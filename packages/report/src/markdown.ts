@@ -6,8 +6,12 @@ import type { ReportOptions } from './options.js';
 
 /** The fit report as Markdown: what the HTML report says, but for its drawings. */
 export function renderMarkdown(assessment: Assessment, options: ReportOptions): string {
-  const blocks = contentOf(assessment, options).flatMap(blockText);
-  return `${[`<!-- ${options.generatedBy} -->`, ...blocks].join('\n\n')}\n`;
+  return blocksAsMarkdown(contentOf(assessment, options), options.generatedBy);
+}
+
+/** Blocks as Markdown that is known again as ours. */
+export function blocksAsMarkdown(blocks: readonly Block[], generatedBy: string): string {
+  return `${[`<!-- ${generatedBy} -->`, ...blocks.flatMap(blockText)].join('\n\n')}\n`;
 }
 
 function blockText(block: Block): string[] {
