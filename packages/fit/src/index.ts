@@ -10,6 +10,7 @@ export { reference, referenceSource } from './bodies/reference.js';
 export { assess } from './assess/assess.js';
 export { advise, adviseStation } from './advice/advise.js';
 export { howToMeasure } from './bodies/measuring.js';
+export { profiles } from './limits/profiles.js';
 export { checks } from './checks/catalogue.js';
 export type { BodyRule, Check, CheckGroup, Example, Source } from './checks/check.js';
-export { lowered, said, say, speak, type Translation } from './words/say.js';
+export { keyFrom, lowered, said, say, speak, type Translation } from './words/say.js';

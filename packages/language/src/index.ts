@@ -12,3 +12,5 @@ export { isBooth, readBooth } from './reading/reader.js';
 export { issueCodes, type IssueCode } from './validation/issue.js';
 export { kinds, type BlockEntry, type Kind, type PropertyEntry, type Shape } from './vocabulary/entries.js';
 export { vocabulary } from './vocabulary/vocabulary.js';
+export { markAdvice } from './syntax/messages.js';
+export { withArticle } from './validation/context.js';

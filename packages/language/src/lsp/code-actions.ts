@@ -146,10 +146,10 @@ function explain(diagnostics: readonly Diagnostic[]): CodeAction[] {
   return [...new Set(diagnostics.map(({ code }) => code as string))].map((code) => {
     const params: ExplainParams = { code };
     return {
-      title: `Explain ${code}`,
+      title: say`Explain ${code}`,
       kind: 'quickfix',
       diagnostics: diagnostics.filter((diagnostic) => diagnostic.code === code),
-      command: { title: 'Explain', command: explainCommand, arguments: [params] },
+      command: { title: say`Explain`, command: explainCommand, arguments: [params] },
     };
   });
 }

@@ -1,7 +1,7 @@
 import type { FileSystemProvider, LangiumDocument, Lexer } from 'langium';
 import { UriUtils } from 'langium';
 import type { CompletionProvider } from 'langium/lsp';
-import { checks } from '@boothwright/fit';
+import { checks, said, say } from '@boothwright/fit';
 import type { CompletionItem, CompletionList, Range } from 'vscode-languageserver-types';
 import type { CompletionParams } from 'vscode-languageserver';
 import { parseQuantity } from '../quantity/quantity.js';
@@ -102,7 +102,7 @@ export class BoothCompletionProvider implements CompletionProvider {
       if (units) return units;
       if (value?.key === 'place') return this.placementItems(value, last, document, writing);
       const isNew = place.before.length === 0 && after.length === 0;
-      return [...(isNew ? smallBooths : []), ...outerItems(last, writing)];
+      return [...(isNew ? smallBooths() : []), ...outerItems(last, writing)];
     }
     if (!place.kind) return [];
     const units = value && this.unitItems(place.kind, value, typed, writing);
@@ -146,7 +146,7 @@ export class BoothCompletionProvider implements CompletionProvider {
         )
         .map(({ uri }) => ({ label: `"${UriUtils.basename(uri)}"`, kind: itemKind.file }));
     } catch {
-      return isQuoted ? [] : [{ label: 'import path', kind: itemKind.snippet, snippet: '"${1:furniture.booth}"' }];
+      return isQuoted ? [] : [{ label: say`import path`, kind: itemKind.snippet, snippet: '"${1:furniture.booth}"' }];
     }
   }
 
@@ -157,8 +157,8 @@ export class BoothCompletionProvider implements CompletionProvider {
       return checks.map(({ id, title, question }) => ({
         label: id,
         kind: itemKind.value,
-        detail: title,
-        documentation: question,
+        detail: said(title),
+        documentation: said(question),
       }));
     if (images.at(-1) === 'on') return this.names(undefined, document);
     if (values.some(isText)) return undefined;
@@ -246,7 +246,7 @@ export class BoothCompletionProvider implements CompletionProvider {
       .visibleFrom(document)
       .flatMap((each) => [...namesOf(each).values()])
       .filter(({ kind }) => !wanted || wanted.includes(kind))
-      .map(({ name, kind }) => ({ label: name!, kind: itemKind.reference, detail: kinds[kind] }));
+      .map(({ name, kind }) => ({ label: name!, kind: itemKind.reference, detail: said(kinds[kind]) }));
   }
 }
 

@@ -15,6 +15,9 @@ import {
   seatedOrStanding,
   type Verdict,
   formatPercent,
+  inPosture,
+  said,
+  say,
 } from '@boothwright/fit';
 import type { Position, Range } from 'vscode-languageserver-types';
 import { plainly, withoutLinks } from './markup.js';
@@ -54,32 +57,38 @@ export function placedTable(names: readonly string[], { layout, booth: { show } 
       .map(({ outline }) => `| ${name} | ${span(outline.map(({ x }) => x))} | ${span(outline.map(({ y }) => y))} |`),
   );
   if (rows.length === 0) return '';
-  return ['| In the plan | from the left wall | from the back wall |', '| :-- | --: | --: |', ...rows].join('\n');
+  return [say`| In the plan | from the left wall | from the back wall |`, '| :-- | --: | --: |', ...rows].join('\n');
 }
 
 /** How many findings of each verdict a booth has. */
 export function boothFigures({ booth, findings }: Assessment): string {
   const open = findings.filter(({ accepted }) => accepted === undefined);
   const rows = order.map((verdict) => {
-    return `| ${marks[verdict]} ${verdictWords[verdict]} | ${open.filter((finding) => finding.verdict === verdict).length} |`;
+    return `| ${marks[verdict]} ${wordFor(verdict)} | ${open.filter((finding) => finding.verdict === verdict).length} |`;
   });
   const accepted = findings.length - open.length;
-  const more = accepted > 0 ? [`| accepted with a reason | ${accepted} |`] : [];
-  return [`**${plainly(booth.name)}**`, '', '| Findings | |', '| :-- | --: |', ...rows, ...more].join('\n');
+  const more = accepted > 0 ? [say`| accepted with a reason | ${accepted} |`] : [];
+  return [`**${plainly(booth.name)}**`, '', say`| Findings | |`, '| :-- | --: |', ...rows, ...more].join('\n');
 }
 
-const verdictWords: Record<Verdict, string> = {
-  fail: 'failed',
-  marginal: 'marginal',
-  unknown: 'cannot be said',
-  pass: 'passed',
-};
+function wordFor(verdict: Verdict): string {
+  switch (verdict) {
+    case 'fail':
+      return say`failed`;
+    case 'marginal':
+      return say`marginal`;
+    case 'unknown':
+      return say`cannot be said`;
+    case 'pass':
+      return say`passed`;
+  }
+}
 
 /** What a check found, of one thing or of all. */
 export function findingsOfCheck(id: string, subject: string | undefined, { findings, booth }: Assessment): string {
   const own = findings.filter(({ check }) => check === id);
   const meant = own.filter((finding) => subject === undefined || isOf(finding, subject));
-  return meant.length > 0 ? `Here:\n\n${findingList(meant, booth)}` : '';
+  return meant.length > 0 ? `${say`Here:`}\n\n${findingList(meant, booth)}` : '';
 }
 
 function isOf({ subject, operator }: Finding, name: string): boolean {
@@ -108,36 +117,41 @@ function dimensionTable(name: string, { operators, booth }: Assessment): string 
   const rows = figures.dimensions.map(({ dimension, mean, p5, p95, measured }) => {
     const show = (value: number) =>
       dimension === 'weight' ? weight(value, booth.show) : formatLength(value, booth.show);
-    const says = dimensionWords[dimension as DimensionName];
+    const says = said(dimensionWords[dimension as DimensionName]);
     return measured
-      ? `| **${says}** | **${show(mean)}** | measured |`
-      : `| ${says} | ${show(mean)} | ${show(p5)} to ${show(p95)} |`;
+      ? `| **${says}** | **${show(mean)}** | ${say`measured`} |`
+      : `| ${says} | ${show(mean)} | ${say`${show(p5)} to ${show(p95)}`} |`;
   });
   const likely =
-    figures.female > 0.005 && figures.female < 0.995 ? [`A woman's body: ${formatShare(figures.female)}.`] : [];
-  return [...likely, '', '| Dimension | Mean | 90 in 100 |', '| :-- | --: | --: |', ...rows].join('\n');
+    figures.female > 0.005 && figures.female < 0.995 ? [say`A woman's body: ${formatShare(figures.female)}.`] : [];
+  return [...likely, '', say`| Dimension | Mean | 90 in 100 |`, '| :-- | --: | --: |', ...rows].join('\n');
 }
 
 function crowdLine(name: string, { crowds, show }: Booth): string {
   const crowd = crowds.find((each) => each.name === name);
   if (!crowd) return '';
   const { women, cover, stature, ages } = crowd;
-  const mark = ({ isDefault }: { isDefault: boolean }) => (isDefault ? ' (default)' : '');
-  const between = stature
-    ? `, between ${formatLength(stature.value.min, show)} and ${formatLength(stature.value.max, show)} tall`
-    : '';
-  const aged = ages ? `, ${formatAges(ages.value)}` : '';
-  return `${formatPercent(women.value)} women${mark(women)}, ${formatPercent(cover.value)} of them to be served${mark(cover)}${between}${aged}.`;
+  const [share, wanted] = [formatPercent(women.value), formatPercent(cover.value)];
+  const parts = [
+    women.isDefault ? say`${share} women (default)` : say`${share} women`,
+    cover.isDefault ? say`${wanted} of them to be served (default)` : say`${wanted} of them to be served`,
+    ...(stature
+      ? [say`between ${formatLength(stature.value.min, show)} and ${formatLength(stature.value.max, show)} tall`]
+      : []),
+    ...(ages ? [formatAges(ages.value)] : []),
+  ];
+  return `${parts.join(', ')}.`;
 }
 
 function servedTable(name: string, { workstations }: Assessment): string {
   const served = workstations.find((each) => each.name === name)?.served ?? [];
   if (served.length === 0) return '';
   const rows = served.map(({ who, posture, share, verdict, cover }) => {
-    const wanted = cover === undefined ? '' : `, ${formatPercent(cover)} wanted`;
-    return `| ${marks[verdict]} ${who} | ${seatedOrStanding(posture)} | ${formatPercent(share)}${wanted} |`;
+    const fits = formatPercent(share);
+    const served = cover === undefined ? fits : say`${fits}, ${formatPercent(cover)} wanted`;
+    return `| ${marks[verdict]} ${who} | ${seatedOrStanding(posture)} | ${served} |`;
   });
-  return ['| Everything fits | | |', '| :-- | :-- | --: |', ...rows].join('\n');
+  return [say`| Everything fits | | |`, '| :-- | :-- | --: |', ...rows].join('\n');
 }
 
 /** How far a monitor is from the eyes, at each workstation where it stands. */
@@ -147,16 +161,17 @@ function distanceTable(name: string, { screens = [], booth: { show } }: Assessme
     .flatMap(({ workstation, distances }) =>
       distances.map(
         ({ who, posture, distance }) =>
-          `| ${workstation}: ${who} ${seatedOrStanding(posture)} | ${formatLength(distance, show)} |`,
+          `| ${workstation}: ${inPosture(who, posture)} | ${formatLength(distance, show)} |`,
       ),
     );
-  return rows.length > 0 ? ['| From the eye to its middle | |', '| :-- | --: |', ...rows].join('\n') : '';
+  return rows.length > 0 ? [say`| From the eye to its middle | |`, '| :-- | --: |', ...rows].join('\n') : '';
 }
 
 function clearLine(name: string, { walkways, booth }: Assessment): string {
   const walkway = walkways.find((each) => each.name === name);
   if (walkway?.clear === undefined) return '';
-  return `Clear width ${formatLength(walkway.clear, booth.show)}${walkway.terms ? `: ${walkway.terms}` : ''}.`;
+  const clear = formatLength(walkway.clear, booth.show);
+  return walkway.terms ? say`Clear width ${clear}: ${walkway.terms}.` : say`Clear width ${clear}.`;
 }
 
 function findingList(findings: readonly Finding[], { show }: Booth): string {
@@ -171,11 +186,11 @@ function figures(
   show: DisplayUnit,
 ): string {
   const parts = [
-    measured !== undefined && unit && `measured ${measure(measured, unit, show)}`,
-    limit !== undefined && unit && `limit ${measure(limit, unit, show)}`,
-    margin !== undefined && unit && `margin ${measure(margin, unit, show)}`,
-    withoutLinks(strength === 'strong' || strength === 'medium' ? source : `${source} (${strength})`),
-    accepted !== undefined && `accepted: ${plainly(accepted)}`,
+    measured !== undefined && unit && say`measured ${measure(measured, unit, show)}`,
+    limit !== undefined && unit && say`limit ${measure(limit, unit, show)}`,
+    margin !== undefined && unit && say`margin ${measure(margin, unit, show)}`,
+    withoutLinks(strength === 'strong' || strength === 'medium' ? source : `${source} (${said(strength)})`),
+    accepted !== undefined && say`accepted: ${plainly(accepted)}`,
   ];
   return ` *${[`\`${check}\``, ...parts.filter(Boolean)].join(', ')}.*`;
 }
@@ -187,7 +202,7 @@ function measure(value: number, unit: MeasureUnit, show: DisplayUnit): string {
     case 'deg':
       return formatAngle(value);
     case 'arcmin':
-      return `${value.toFixed(1)} arcminutes`;
+      return say`${value.toFixed(1)} arcminutes`;
     case 'kg':
       return weight(value, show);
     case 'count':

@@ -1,5 +1,5 @@
 import { type LangiumDocument, TextDocument } from 'langium';
-import type { Assessment, Remedy, Verdict } from '@boothwright/fit';
+import { type Assessment, type Remedy, type Verdict, say } from '@boothwright/fit';
 import type { CodeAction, TextEdit } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
 import type { FindingData } from '../validation/findings.js';
@@ -18,7 +18,10 @@ export async function fixAll(document: LangiumDocument, services: BoothServices)
   const chosen = (await harmless(document, safeChanges(document), services)).flat();
   if (chosen.length === 0) return undefined;
   return {
-    title: `Put right what is safe to change: ${chosen.length} ${chosen.length === 1 ? 'value' : 'values'}`,
+    title:
+      chosen.length === 1
+        ? say`Put right what is safe to change: 1 value`
+        : say`Put right what is safe to change: ${chosen.length} values`,
     kind: fixAllKind,
     edit: { changes: { [uri.toString()]: [formattedEdit(document, chosen, services)] } },
   };

@@ -7,6 +7,8 @@ import {
   type Origin,
   formatPercent,
   seatedOrStanding,
+  inPosture,
+  say,
 } from '@boothwright/fit';
 import type { InlayHintParams } from 'vscode-languageserver';
 import type { InlayHint, Range } from 'vscode-languageserver-types';
@@ -59,13 +61,13 @@ function distances({ screens = [], booth: { show } }: Assessment): Hint[] {
       const each = all.map(({ distance }) => distance);
       const range = formatRange({ min: Math.min(...each), max: Math.max(...each) }, show);
       const lines = all.map(
-        ({ who, posture, distance }) => `${who} ${seatedOrStanding(posture)}: ${formatLength(distance, show)}`,
+        ({ who, posture, distance }) => `${inPosture(who, posture)}: ${formatLength(distance, show)}`,
       );
       return {
         kind: 'viewingDistance',
         origin,
-        label: `${range} from the eyes`,
-        tooltip: ['From the eye to the middle of the screen:', ...lines],
+        label: say`${range} from the eyes`,
+        tooltip: [say`From the eye to the middle of the screen:`, ...lines],
       };
     });
 }
@@ -78,8 +80,8 @@ function widths({ walkways, booth: { show } }: Assessment): Hint[] {
           {
             kind: 'clearWidth' as const,
             origin,
-            label: `${formatLength(clear, show)} clear`,
-            tooltip: [terms ?? 'The clear width.'],
+            label: say`${formatLength(clear, show)} clear`,
+            tooltip: [terms ?? say`The clear width.`],
           },
         ],
   );
@@ -92,11 +94,11 @@ function shares({ booth, workstations }: Assessment): Hint[] {
       const own = served.filter((one) => one.who === who && one.cover !== undefined);
       if (own.length === 0) return [];
       const label = own.map(({ share, posture }) =>
-        own.length > 1 ? `${formatPercent(share)} ${seatedOrStanding(posture)}` : `${formatPercent(share)} served`,
+        own.length > 1 ? `${formatPercent(share)} ${seatedOrStanding(posture)}` : say`${formatPercent(share)} served`,
       );
       const lines = own.map(
         ({ share, posture, cover }) =>
-          `Everything at ${name} fits ${formatPercent(share)} of ${who} ${seatedOrStanding(posture)}; ${formatPercent(cover!)} are to be served.`,
+          say`Everything at ${name} fits ${formatPercent(share)} of ${inPosture(who, posture)}; ${formatPercent(cover!)} are to be served.`,
       );
       return [{ kind: 'share' as const, origin, label: label.join(', '), tooltip: lines }];
     }),

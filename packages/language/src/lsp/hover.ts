@@ -1,6 +1,6 @@
 import { type AstNode, AstUtils, CstUtils, type LangiumDocument, type LeafCstNode } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
-import type { Assessment } from '@boothwright/fit';
+import { type Assessment, said, say } from '@boothwright/fit';
 import type { HoverParams } from 'vscode-languageserver';
 import type { Hover } from 'vscode-languageserver-types';
 import {
@@ -44,7 +44,7 @@ export class BoothHoverProvider implements HoverProvider {
     const node = leaf.astNode;
     const property = AstUtils.getContainerOfType(node, isPropertyNode);
     if (isPropertyNode(node) && isFirst(leaf, node)) return this.ofProperty(node, document);
-    if (isPlacement(node) && /^(in|a|row)$/.test(leaf.text)) return [describeRow, this.placedBy(node, document)];
+    if (isPlacement(node) && /^(in|a|row)$/.test(leaf.text)) return [describeRow(), this.placedBy(node, document)];
     if (isHolder(node) && isFirst(leaf, node)) return this.ofKind(node, document);
     if ((isAccept(node) || isLimit(node)) && leaf.text === node.check) return this.ofCheck(node, document);
     if (isBlock(node) && leaf.text === node.title) return this.ofBooth(node, document);
@@ -56,7 +56,7 @@ export class BoothHoverProvider implements HoverProvider {
   private ofProperty(node: PropertyNode, document: LangiumDocument): Part[] {
     const entry = entryOfProperty(node);
     if (!entry) return [];
-    const value = node.$cstNode!.text === node.key ? '' : `Here: ${valueOf(node, entry, showOf(document))}.`;
+    const value = node.$cstNode!.text === node.key ? '' : say`Here: ${valueOf(node, entry, showOf(document))}.`;
     return [describeProperty(entry), value, this.findingsIn(node, document)];
   }
 
@@ -91,9 +91,9 @@ export class BoothHoverProvider implements HoverProvider {
     const assessment = this.assessmentOf(document);
     const [figures, findings] = assessment ? figuresOf(block.kind, name, assessment) : ['', ''];
     const isPerson = block.kind === 'operator' || block.kind === 'crowd';
-    const said = isPerson && figures ? '' : saidTable(block, showOf(document));
-    const says = figures || findings ? '' : entryOf(block.kind).says;
-    return [`**${name}**, ${kinds[block.kind]}`, says, figures, said, findings];
+    const own = isPerson && figures ? '' : saidTable(block, showOf(document));
+    const says = figures || findings ? '' : said(entryOf(block.kind).says);
+    return [`**${name}**, ${said(kinds[block.kind])}`, says, figures, own, findings];
   }
 
   private placedBy(placement: Placement, document: LangiumDocument): string | undefined {

@@ -1,3 +1,4 @@
+import { said, say } from '@boothwright/fit';
 import type { CompletionItem, Range } from 'vscode-languageserver-types';
 import type { Token } from '../syntax/faults.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
@@ -27,15 +28,15 @@ export function outerItems(last: string | undefined, writing: Writing): Item[] {
   return [
     ...topLevel.map((entry): Item => {
       const snippet = entry.kind === 'place' ? placeSnippet(writing) : declarationSnippet(entry, writing);
-      return { label: entry.word, kind: itemKind.keyword, documentation: entry.says, snippet };
+      return { label: entry.word, kind: itemKind.keyword, documentation: said(entry.says), snippet };
     }),
     {
       label: 'import',
       kind: itemKind.keyword,
-      documentation: 'Use what another file declares.',
+      documentation: say`Use what another file declares.`,
       snippet: 'import "$1"',
     },
-    acceptItem,
+    acceptItem(),
   ];
 }
 
@@ -45,33 +46,41 @@ function placeSnippet({ names, show }: Writing): string {
   return `place \${1:${first}} at \${2:${exampleIn('14ft', show)}}, \${3:${exampleIn('6ft', show)}}`;
 }
 
-const acceptItem: Item = {
-  label: 'accept',
-  kind: itemKind.keyword,
-  documentation: 'Tolerate a finding on purpose, with a reason that the report repeats.',
-};
+function acceptItem(): Item {
+  return {
+    label: 'accept',
+    kind: itemKind.keyword,
+    documentation: say`Tolerate a finding on purpose, with a reason that the report repeats.`,
+  };
+}
 
 /** The properties that are not yet said, and the blocks that may stand here. */
 export function propertyItems(kind: Kind, before: readonly Token[], after: readonly Token[], writing: Writing): Item[] {
   const words = new Set([...before, ...restOfBlock(after)].map(({ tokenType }) => tokenType.name));
-  const said = [...words].map((word) => propertyOf(kind, word));
-  const slots = new Set(said.filter((entry) => entry && !entry.repeats).map((entry) => entry!.slot ?? entry!.key));
+  const known = [...words].map((word) => propertyOf(kind, word));
+  const slots = new Set(known.filter((entry) => entry && !entry.repeats).map((entry) => entry!.slot ?? entry!.key));
   const properties = entryOf(kind).properties.filter(({ key, slot }) => !slots.has(slot ?? key));
   const nested = nestedBlocks(kind).filter(({ once, word }) => !once || !words.has(word));
   return [
     ...properties.map((entry): Item => {
       const snippet = entry.shape.is === 'flag' ? undefined : `${entry.key} ${valueSnippet(entry, writing.show)}`;
-      return { label: entry.key, kind: itemKind.property, documentation: entry.says, detail: detailOf(entry), snippet };
+      return {
+        label: entry.key,
+        kind: itemKind.property,
+        documentation: said(entry.says),
+        detail: detailOf(entry),
+        snippet,
+      };
     }),
     ...nested.map((entry): Item => {
       return {
         label: entry.word,
         kind: itemKind.keyword,
-        documentation: entry.says,
+        documentation: said(entry.says),
         snippet: declarationSnippet(entry, writing),
       };
     }),
-    ...(kind === 'place' ? [] : [acceptItem]),
+    ...(kind === 'place' ? [] : [acceptItem()]),
     ...(kind === 'booth' ? [{ label: 'limit', kind: itemKind.keyword }] : []),
   ];
 }
@@ -107,14 +116,19 @@ export function wordItems(words: readonly string[], entry: PropertyEntry): Item[
   return words.map((label) => ({
     label,
     kind: itemKind.value,
-    ...(label === entry.default && { detail: 'default' }),
+    ...(label === entry.default && { detail: say`default` }),
   }));
 }
 
 export function exampleItem(entry: PropertyEntry, { show }: Writing): Item {
-  return { label: exampleIn(entry.example, show), kind: itemKind.value, detail: 'example', documentation: entry.says };
+  return {
+    label: exampleIn(entry.example, show),
+    kind: itemKind.value,
+    detail: say`example`,
+    documentation: said(entry.says),
+  };
 }
 
 function detailOf(entry: PropertyEntry): string | undefined {
-  return entry.default === undefined ? undefined : `default ${entry.default}`;
+  return entry.default === undefined ? undefined : say`default ${entry.default}`;
 }

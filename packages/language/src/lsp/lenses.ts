@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
-import { type Assessment, checks, type Finding, type Served, type Verdict, formatPercent } from '@boothwright/fit';
+import { type Assessment, checks, type Finding, type Served, type Verdict, formatPercent, say } from '@boothwright/fit';
 import type { CodeLens } from 'vscode-languageserver-types';
 import { adviseCommand, type AdviceParams } from '../protocol.js';
 import type { BoothServices } from '../services.js';
@@ -26,7 +26,7 @@ export class BoothCodeLensProvider implements CodeLensProvider {
         return [
           { range, command: { title: verdictOn(name, served, assessment!), command: '' } },
           ...(this.services.Editor.showsAdvice
-            ? [{ range, command: { title: 'What would fit?', command: adviseCommand, arguments: [params] } }]
+            ? [{ range, command: { title: say`What would fit?`, command: adviseCommand, arguments: [params] } }]
             : []),
         ];
       });
@@ -52,15 +52,19 @@ function verdictOn(name: string, served: readonly Served[], { findings }: Assess
   const details = people.filter((who) => worst(who) !== 'pass').flatMap((who) => detailOf(who, served, own) ?? []);
   const more = details.length - DETAILS;
   return [
-    `${count('pass')} of ${people.length} fit${count('marginal') > 0 ? `, ${count('marginal')} may` : ''}`,
+    count('marginal') > 0
+      ? say`${count('pass')} of ${people.length} fit, ${count('marginal')} may`
+      : say`${count('pass')} of ${people.length} fit`,
     ...details.slice(0, DETAILS),
-    ...(more > 0 ? [`and ${more} more`] : []),
+    ...(more > 0 ? [say`and ${more} more`] : []),
   ].join(' · ');
 }
 
 function unsaid(findings: readonly Finding[]): string {
   const missing = findings.find((finding) => finding.missing)?.missing;
-  return missing ? `Cannot say who fits: add ${missing.property} to ${missing.of}` : 'Nobody to fit: name operators';
+  return missing
+    ? say`Cannot say who fits: add ${missing.property} to ${missing.of}`
+    : say`Nobody to fit: name operators`;
 }
 
 /** What is wrong for a person, as the finding says it first; of a crowd, how much of it is served. */
@@ -68,7 +72,7 @@ function detailOf(who: string, served: readonly Served[], findings: readonly Fin
   const crowd = served.filter((one) => one.who === who && one.cover !== undefined);
   if (crowd.length > 0) {
     const least = crowd.reduce((a, b) => (b.share < a.share ? b : a));
-    return `${who}: ${formatPercent(least.share)} served, ${formatPercent(least.cover!)} wanted`;
+    return say`${who}: ${formatPercent(least.share)} served, ${formatPercent(least.cover!)} wanted`;
   }
   const [worst] = findings
     .filter(({ operator, verdict }) => operator === who && (verdict === 'fail' || verdict === 'marginal'))
@@ -78,5 +82,6 @@ function detailOf(who: string, served: readonly Served[], findings: readonly Fin
         worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict),
     );
   if (!worst) return undefined;
-  return `${worst.message.split(/: |; |, so |\. |\.$/)[0]!}${worst.accepted === undefined ? '' : ' (accepted)'}`;
+  const fact = worst.message.split(/: |; |, so |, sodass |\. |\.$/)[0]!;
+  return worst.accepted === undefined ? fact : say`${fact} (accepted)`;
 }

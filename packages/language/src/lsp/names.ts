@@ -1,3 +1,4 @@
+import { say } from '@boothwright/fit';
 import type { LangiumDocument, Lexer } from 'langium';
 import {
   DefaultReferencesProvider,
@@ -35,7 +36,7 @@ export class BoothRenameProvider extends DefaultRenameProvider {
       const invalidParams = -32602;
       throw new ResponseError(
         invalidParams,
-        `${params.newName} cannot be a name: a name is one word and no word of the language.`,
+        say`${params.newName} cannot be a name: a name is one word and no word of the language.`,
       );
     }
     await this.workspace.loadAll();

@@ -1,5 +1,5 @@
 import type { CstNode } from 'langium';
-import { type DisplayUnit, formatLength, formatRange } from '@boothwright/fit';
+import { type DisplayUnit, formatLength, formatRange, said, say } from '@boothwright/fit';
 import { isProperty } from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
 import { entryOfHolder, type Holder, propertiesOf, type PropertyNode } from '../syntax/tree.js';
@@ -10,20 +10,20 @@ import { plainly } from './markup.js';
 
 /** The table of what a block says and what is taken for the rest, in the reader's unit; empty if there is neither. */
 export function saidTable(holder: Holder, show: DisplayUnit): string {
-  const said = new Map<PropertyEntry, PropertyNode>();
+  const given = new Map<PropertyEntry, PropertyNode>();
   const { kind, properties } = entryOfHolder(holder);
   for (const node of propertiesOf(holder)) {
     const entry = propertyOf(kind, node.key);
-    if (entry && !said.has(entry)) said.set(entry, node);
+    if (entry && !given.has(entry)) given.set(entry, node);
   }
-  const slots = new Set([...said.keys()].flatMap(({ slot }) => slot ?? []));
+  const slots = new Set([...given.keys()].flatMap(({ slot }) => slot ?? []));
   const rows = properties.flatMap((entry) => {
-    const node = said.get(entry);
+    const node = given.get(entry);
     if (node) return [`| ${entry.key} | ${valueOf(node, entry, show)} | |`];
     const isTaken = entry.default !== undefined && entry.shape.is !== 'flag' && !(entry.slot && slots.has(entry.slot));
-    return isTaken ? [`| ${entry.key} | ${plainly(inUnit(entry.default, show))} | default |`] : [];
+    return isTaken ? [`| ${entry.key} | ${plainly(inUnit(entry.default, show))} | ${say`default`} |`] : [];
   });
-  return rows.length > 0 ? ['| Property | Value | |', '| :-- | :-- | :-- |', ...rows].join('\n') : '';
+  return rows.length > 0 ? [say`| Property | Value | |`, '| :-- | :-- | :-- |', ...rows].join('\n') : '';
 }
 
 /** A property's value as it is understood: lengths in the reader's unit, anything else as it is typed. */
@@ -31,11 +31,11 @@ export function valueOf(node: PropertyNode, entry: PropertyEntry, show: DisplayU
   const meaning = isProperty(node) ? meaningOf(node, entry) : undefined;
   const typed = typedOf(node.$cstNode, node.key);
   if (meaning?.is === 'point')
-    return `${formatLength(meaning.point.x, show)} from the left wall, ${formatLength(meaning.point.y, show)} from the back wall`;
-  if (meaning?.is !== 'length') return typed === '' ? 'yes' : plainly(typed);
+    return say`${formatLength(meaning.point.x, show)} from the left wall, ${formatLength(meaning.point.y, show)} from the back wall`;
+  if (meaning?.is !== 'length') return typed === '' ? say`yes` : plainly(typed);
   const { min, max, direction, from, reported } = meaning;
-  const below = /\bbelow\b/.test(typed) ? 'below' : 'above';
-  return [formatRange({ min, max }, show), direction, from && `${below} the ${from}`, reported && '(reported)']
+  const height = /\bbelow\b/.test(typed) ? say`below the ${said(from ?? '')}` : say`above the ${said(from ?? '')}`;
+  return [formatRange({ min, max }, show), direction && said(direction), from && height, reported && say`(reported)`]
     .filter(Boolean)
     .join(' ');
 }

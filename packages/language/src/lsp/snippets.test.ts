@@ -15,7 +15,7 @@ const formatted = async (text: string) =>
   (services.lsp.Formatter as BoothFormatter).formatted(await parse(text), { tabSize: 2, insertSpaces: true });
 
 describe('a whole small booth', () => {
-  test.each(smallBooths.map(({ label, snippet }) => [label, plainText(snippet!)]))(
+  test.each(smallBooths().map(({ label, snippet }) => [label, plainText(snippet!)]))(
     '%s reads without a fault, and nothing in it fails',
     async (_, text) => {
       const { diagnostics, assessment } = await analyseText(text);
@@ -29,7 +29,7 @@ describe('a whole small booth', () => {
     },
   );
 
-  test.each(smallBooths.map(({ label, snippet }) => [label, plainText(snippet!)]))(
+  test.each(smallBooths().map(({ label, snippet }) => [label, plainText(snippet!)]))(
     '%s is formatted',
     async (_, text) => {
       expect(await formatted(text)).toBe(text);

@@ -1,3 +1,4 @@
+import { said } from '@boothwright/fit';
 import type { AstNode, LangiumDocument } from 'langium';
 import { DefaultNodeKindProvider, type DocumentSymbolProvider } from 'langium/lsp';
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
@@ -58,7 +59,7 @@ export class BoothDocumentSymbolProvider implements DocumentSymbolProvider {
     const named = isScreen(block) ? 'monitor' : own === undefined ? 'title' : 'name';
     return {
       name,
-      detail: name === block.kind ? '' : kinds[kindOf(block)],
+      detail: name === block.kind ? '' : said(kinds[kindOf(block)]),
       kind: this.kinds.getSymbolKind(block),
       range: block.$cstNode!.range,
       selectionRange: partOf(block, name === block.kind ? 'kind' : named)!.range,
@@ -71,7 +72,7 @@ function ofPlacement(placement: Placement): DocumentSymbol {
   const names = placement.pieces.map(({ $refText }) => $refText).filter(Boolean);
   return {
     name: ['place', names.join(', ')].filter(Boolean).join(' '),
-    detail: kinds.place,
+    detail: said(kinds.place),
     kind: SymbolKind.Event,
     range: placement.$cstNode!.range,
     selectionRange: partOf(placement, 'pieces', 0)!.range,

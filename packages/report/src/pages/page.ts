@@ -36,25 +36,56 @@ export interface FaultHelp {
   readonly example?: { readonly wrong: string; readonly right: string };
 }
 
-export function pageOfCheck(check: Check): Page {
+/** Says an English text in the language of whoever reads the page. */
+export type Words = (english: string) => string;
+
+const asItIs: Words = (english) => english;
+
+const words = {
+  computes: 'How it is computed',
+  limits: 'Limits',
+  sources: 'Sources',
+  unpublished: 'No published figure',
+  strength: 'Strength',
+  caution: 'Caution',
+  fires: 'It fires on',
+  passes: 'It does not fire on',
+  instead: 'What to do',
+  wrong: 'It is said of',
+  right: 'It is not said of',
+  check: 'check of the group',
+  fault: 'fault of the text',
+} as const;
+
+/** The pages’ own words, for a translation. */
+export const pageWords: readonly string[] = [
+  ...Object.values(words),
+  ...Object.values(strengthMeanings),
+  ...Object.values(readingMeanings),
+];
+
+export function pageOfCheck(check: Check, say: Words = asItIs): Page {
   const { id, group, title, question, computes, limits, sources, unpublished, strength, caution, example } = check;
   return {
     code: id,
-    title,
-    kind: `check of the group ${group}`,
-    lead: question,
+    title: say(title),
+    kind: `${say(words.check)} ${group}`,
+    lead: say(question),
     parts: [
-      { heading: 'How it is computed', text: computes },
-      { heading: 'Limits', text: limits },
+      { heading: say(words.computes), text: say(computes) },
+      { heading: say(words.limits), text: say(limits) },
       {
-        heading: 'Sources',
-        entries: sources.map(({ name, says, read }) => ({ name: `${name} (${readingMeanings[read]})`, says })),
+        heading: say(words.sources),
+        entries: sources.map(({ name, says, read }) => ({
+          name: `${say(name)} (${say(readingMeanings[read])})`,
+          says: say(says),
+        })),
       },
-      ...(unpublished === undefined ? [] : [{ heading: 'No published figure', text: sentence(unpublished) }]),
-      { heading: 'Strength', text: strengthMeanings[strength] },
-      ...(caution === undefined ? [] : [{ heading: 'Caution', text: caution }]),
-      { heading: 'It fires on', example: example.fires },
-      { heading: 'It does not fire on', example: example.passes },
+      ...(unpublished === undefined ? [] : [{ heading: say(words.unpublished), text: sentence(say(unpublished)) }]),
+      { heading: say(words.strength), text: say(strengthMeanings[strength]) },
+      ...(caution === undefined ? [] : [{ heading: say(words.caution), text: say(caution) }]),
+      { heading: say(words.fires), example: example.fires },
+      { heading: say(words.passes), example: example.passes },
     ],
   };
 }
@@ -64,28 +95,28 @@ function sentence(text: string): string {
 }
 
 /** The page of the check with that id, if there is one. */
-export function pageOfCode(code: string): Page | undefined {
+export function pageOfCode(code: string, say: Words = asItIs): Page | undefined {
   const check = checks.find(({ id }) => id === code);
-  return check && pageOfCheck(check);
+  return check && pageOfCheck(check, say);
 }
 
 /** A page for each check, in the order of the catalogue. */
-export function checkPages(): Page[] {
-  return checks.map(pageOfCheck);
+export function checkPages(say: Words = asItIs): Page[] {
+  return checks.map((check) => pageOfCheck(check, say));
 }
 
-export function pageOfFault(code: string, { title, means, instead, example }: FaultHelp): Page {
+export function pageOfFault(code: string, { title, means, instead, example }: FaultHelp, say: Words = asItIs): Page {
   return {
     code,
-    title,
-    kind: 'fault of the text',
-    lead: means,
+    title: say(title),
+    kind: say(words.fault),
+    lead: say(means),
     parts: [
-      { heading: 'What to do', text: instead },
+      { heading: say(words.instead), text: say(instead) },
       ...(example
         ? [
-            { heading: 'It is said of', example: example.wrong },
-            { heading: 'It is not said of', example: example.right },
+            { heading: say(words.wrong), example: example.wrong },
+            { heading: say(words.right), example: example.right },
           ]
         : []),
     ],
