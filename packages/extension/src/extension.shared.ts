@@ -1,4 +1,4 @@
-import { commands, type ExtensionContext, window } from 'vscode';
+import { commands, type ExtensionContext, l10n, window } from 'vscode';
 import { type BaseLanguageClient, type LanguageClientOptions, RevealOutputChannelOn } from 'vscode-languageclient';
 import {
   adviseCommand,
@@ -37,7 +37,12 @@ export async function start(
     outputChannel: log,
     traceOutputChannel: trace,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
-    initializationOptions: { showsAdvice: true, showsVerdict: true, opensPages: true } satisfies ClientOptions,
+    initializationOptions: {
+      showsAdvice: true,
+      showsVerdict: true,
+      opensPages: true,
+      sentences: l10n.bundle,
+    } satisfies ClientOptions,
   });
   context.subscriptions.push(
     log,

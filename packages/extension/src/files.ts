@@ -1,4 +1,4 @@
-import { FileSystemError, type Uri, window, workspace } from 'vscode';
+import { FileSystemError, l10n, type Uri, window, workspace } from 'vscode';
 
 /**
  * Writes a file, whole or not at all. Asks first if the file exists and `isOurs` does not know its text.
@@ -34,7 +34,7 @@ async function read(file: Uri): Promise<string | undefined> {
 
 async function mayReplace(file: Uri): Promise<boolean> {
   const name = file.path.slice(file.path.lastIndexOf('/') + 1);
-  const replace = 'Replace';
-  const detail = 'Boothwright did not write this file. What it holds will be lost.';
-  return (await window.showWarningMessage(`Replace ${name}?`, { modal: true, detail }, replace)) === replace;
+  const replace = l10n.t('Replace');
+  const detail = l10n.t('Boothwright did not write this file. What it holds will be lost.');
+  return (await window.showWarningMessage(l10n.t('Replace {0}?', name), { modal: true, detail }, replace)) === replace;
 }

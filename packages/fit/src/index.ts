@@ -13,4 +13,4 @@ export { howToMeasure } from './bodies/measuring.js';
 export { profiles } from './limits/profiles.js';
 export { checks } from './checks/catalogue.js';
 export type { BodyRule, Check, CheckGroup, Example, Source } from './checks/check.js';
-export { keyFrom, lowered, said, say, speak, type Translation } from './words/say.js';
+export { inEnglish, keyFrom, lowered, said, say, speak, speaksEnglish, type Translation } from './words/say.js';

@@ -2,7 +2,7 @@ import type { Advice, Assessment, StationAdvice, Verdict } from '@boothwright/fi
 
 /** What an editor asks the language server beyond the standard protocol. */
 
-/** Asks for the assessment of one open booth file. Params `AssessmentParams`, result `AssessmentResult | null`. */
+/** Asks for the assessment of one open booth file, in English, for a report. Params `AssessmentParams`, result `AssessmentResult | null`. */
 export const assessmentRequest = 'boothwright/assessment';
 
 export interface AssessmentParams {
@@ -23,6 +23,8 @@ export interface AssessmentResult {
 
 /** What an editor tells of itself as `initializationOptions`. */
 export interface ClientOptions {
+  /** The sentences of the editor's language by the English ones; absent: those of `locale` if the server has them, else English. */
+  readonly sentences?: Readonly<Record<string, string>>;
   /** It has the command `adviseCommand`, so that lenses may call it. */
   readonly showsAdvice?: boolean;
   /** It opens the addresses of `pageUri` and has the command `explainCommand`, so that codes may lead there. */

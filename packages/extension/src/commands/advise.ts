@@ -5,7 +5,7 @@ import {
   type AssessmentResult,
   assessmentRequest,
 } from '@boothwright/language/protocol';
-import { type QuickPickItem, window } from 'vscode';
+import { l10n, type QuickPickItem, window } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { boothInHand } from './in-hand.js';
 
@@ -20,10 +20,10 @@ export async function advise(client: BaseLanguageClient, asked?: Partial<AdviceP
   if (!advice) return unreadable();
   const { workstation, plans, notes } = advice;
   const items: QuickPickItem[] = [...plans.map(({ title }) => title), ...notes].map((label) => ({ label }));
-  const nothing = `No other height serves more people at ${workstation}.`;
+  const nothing = l10n.t('No other height serves more people at {0}.', workstation);
   await window.showQuickPick(items.length > 0 ? items : [{ label: nothing }], {
-    title: `What would fit at ${workstation}`,
-    placeHolder: 'To set one of these, use the light bulb on the name of the workstation.',
+    title: l10n.t('What would fit at {0}', workstation),
+    placeHolder: l10n.t('To set one of these, use the light bulb on the name of the workstation.'),
   });
 }
 
@@ -40,19 +40,21 @@ async function chooseWorkstation(client: BaseLanguageClient): Promise<AdvicePara
   if (!result) return unreadable();
   const names = result.assessment.workstations.map(({ name }) => name);
   if (names.length === 0) {
-    void window.showInformationMessage('This file has no workstation yet. Declare one to see what would fit there.');
+    void window.showInformationMessage(
+      l10n.t('This file has no workstation yet. Declare one to see what would fit there.'),
+    );
     return undefined;
   }
   const workstation =
     names.length === 1
       ? names[0]
       : await window.showQuickPick(names, {
-          title: 'What would fit',
-          placeHolder: 'At which workstation?',
+          title: l10n.t('What would fit'),
+          placeHolder: l10n.t('At which workstation?'),
         });
   return workstation === undefined ? undefined : { uri, workstation };
 }
 
 function unreadable(): undefined {
-  void window.showInformationMessage('This file cannot be read yet. Correct the errors marked in it first.');
+  void window.showInformationMessage(l10n.t('This file cannot be read yet. Correct the errors marked in it first.'));
 }

@@ -1,4 +1,4 @@
-import { type TextDocument, window, workspace } from 'vscode';
+import { l10n, type TextDocument, window, workspace } from 'vscode';
 import { newBooth } from './new-booth.js';
 
 /**
@@ -12,12 +12,16 @@ export async function boothInHand(): Promise<TextDocument | undefined> {
   if (open.length === 0) return offerNew();
   if (open.length === 1) return open[0];
   const choices = open.map((document) => ({ label: workspace.asRelativePath(document.uri), document }));
-  return (await window.showQuickPick(choices, { placeHolder: 'Which booth file?', ignoreFocusOut: true }))?.document;
+  return (await window.showQuickPick(choices, { placeHolder: l10n.t('Which booth file?'), ignoreFocusOut: true }))
+    ?.document;
 }
 
 async function offerNew(): Promise<undefined> {
-  const start = 'New booth file';
-  const answer = await window.showInformationMessage('No booth file is open. Open one, or start a new one.', start);
+  const start = l10n.t('New booth file');
+  const answer = await window.showInformationMessage(
+    l10n.t('No booth file is open. Open one, or start a new one.'),
+    start,
+  );
   if (answer === start) await newBooth();
 }
 

@@ -1,14 +1,14 @@
-import { commands, window, workspace } from 'vscode';
+import { commands, l10n, window, workspace } from 'vscode';
 
 /** Opens a new file with a whole small booth in it, as a snippet: Tab leads from one value to the next. Writes nothing. */
 export async function newBooth(): Promise<void> {
   const choices = [
-    { label: 'Feet and inches', snippet: 'A small booth, in feet and inches' },
-    { label: 'Metric', snippet: 'A small booth, metric' },
+    { label: l10n.t('Feet and inches'), snippet: 'A small booth, in feet and inches' },
+    { label: l10n.t('Metric'), snippet: 'A small booth, metric' },
   ];
   const choice = await window.showQuickPick(choices, {
-    title: 'New booth file',
-    placeHolder: 'Which units do you measure in?',
+    title: l10n.t('New booth file'),
+    placeHolder: l10n.t('Which units do you measure in?'),
   });
   if (!choice) return;
   await window.showTextDocument(await workspace.openTextDocument({ language: 'booth' }));

@@ -2,6 +2,7 @@ import { type AssessmentResult, assessmentRequest } from '@boothwright/language/
 import { isReport, paperFor, renderMarkdown, renderReport, type Paper, type ReportOptions } from '@boothwright/report';
 import {
   type ExtensionContext,
+  l10n,
   ProgressLocation,
   type TextDocument,
   Uri,
@@ -15,9 +16,10 @@ import { writeSafely } from '../files.js';
 import type { RenderPdf } from '../pdf-messages.js';
 import { boothInHand } from './in-hand.js';
 
-const title = 'Write fit report';
 /** What opens beside, such as a page that loads, takes the focus but not the question away. */
-const question = { title, ignoreFocusOut: true };
+function question(placeHolder: string) {
+  return { title: l10n.t('Write fit report'), placeHolder, ignoreFocusOut: true };
+}
 
 /** Asks whose names to print, in which form and where, renders the report of the booth file in hand, and shows it. */
 export async function writeReport(
@@ -33,8 +35,8 @@ export async function writeReport(
   const form = names && (await chooseForm(paperFor(result.assessment.booth.show)));
   if (!form) return;
   const target = await window.showSaveDialog({
-    title,
-    saveLabel: 'Write',
+    title: l10n.t('Write fit report'),
+    saveLabel: l10n.t('Write'),
     defaultUri: besides(document, form.ending),
     filters: { [form.label]: [form.ending] },
   });
@@ -50,7 +52,9 @@ export async function writeReport(
     if (await writeSafely(target, content, isReport)) await show(target, form, content);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    void window.showErrorMessage(`The report was not written to ${target.path}: ${why}. Choose another place.`);
+    void window.showErrorMessage(
+      l10n.t('The report was not written to {0}: {1}. Choose another place.', target.path, why),
+    );
   }
 }
 
@@ -64,16 +68,16 @@ interface Form {
 async function chooseForm(usual: Paper): Promise<Form | undefined> {
   const papers: readonly Paper[] = usual === 'letter' ? ['letter', 'a4'] : ['a4', 'letter'];
   const choices: (Form & { description: string })[] = [
-    { label: 'Web page', description: 'One file with the drawings', ending: 'html' },
+    { label: l10n.t('Web page'), description: l10n.t('One file with the drawings'), ending: 'html' },
     ...papers.map((paper) => ({
-      label: `PDF on ${paper === 'a4' ? 'A4' : 'Letter'}`,
-      description: 'Pages to print or send',
+      label: l10n.t('PDF on {0}', paper === 'a4' ? 'A4' : 'Letter'),
+      description: l10n.t('Pages to print or send'),
       ending: 'pdf' as const,
       paper,
     })),
-    { label: 'Markdown', description: 'Text for a wiki or a mail, without the drawings', ending: 'md' },
+    { label: 'Markdown', description: l10n.t('Text for a wiki or a mail, without the drawings'), ending: 'md' },
   ];
-  return window.showQuickPick(choices, { ...question, placeHolder: 'What should it be?' });
+  return window.showQuickPick(choices, question(l10n.t('What should it be?')));
 }
 
 async function render(
@@ -88,7 +92,7 @@ async function render(
     case 'md':
       return renderMarkdown(assessment, options);
     case 'pdf':
-      return window.withProgress({ location: ProgressLocation.Window, title: 'Writing the fit report' }, () =>
+      return window.withProgress({ location: ProgressLocation.Window, title: l10n.t('Writing the fit report') }, () =>
         renderPdf(assessment, { ...options, made: new Date(), ...(paper && { paper }) }),
       );
   }
@@ -104,25 +108,29 @@ async function currentAssessment(
   });
   if (!result) {
     void window.showErrorMessage(
-      'This file cannot be read yet. Correct the errors marked in it, then write the report.',
+      l10n.t('This file cannot be read yet. Correct the errors marked in it, then write the report.'),
     );
     return undefined;
   }
   if (!result.stale) return result;
-  const detail =
-    'The report would tell of the file as it was before the errors. Correct them first to report what it says now.';
-  const goOn = 'Write it anyway';
-  const answer = await window.showWarningMessage('This file has errors.', { modal: true, detail }, goOn);
+  const detail = l10n.t(
+    'The report would tell of the file as it was before the errors. Correct them first to report what it says now.',
+  );
+  const goOn = l10n.t('Write it anyway');
+  const answer = await window.showWarningMessage(l10n.t('This file has errors.'), { modal: true, detail }, goOn);
   return answer === goOn ? result : undefined;
 }
 
 async function chooseNames(): Promise<ReportOptions['names'] | undefined> {
   const choices: { label: string; description: string; names: ReportOptions['names'] }[] = [
-    { label: 'With names', description: 'The report names the operators', names: 'full' },
-    { label: 'With letters', description: 'Person A, Person B … for a report that others see', names: 'letters' },
+    { label: l10n.t('With names'), description: l10n.t('The report names the operators'), names: 'full' },
+    {
+      label: l10n.t('With letters'),
+      description: l10n.t('Person A, Person B … for a report that others see'),
+      names: 'letters',
+    },
   ];
-  return (await window.showQuickPick(choices, { ...question, placeHolder: 'How should it call the operators?' }))
-    ?.names;
+  return (await window.showQuickPick(choices, question(l10n.t('How should it call the operators?'))))?.names;
 }
 
 function besides(document: TextDocument, ending: string): Uri | undefined {
@@ -140,7 +148,8 @@ const shown = new Map<string, WebviewPanel>();
 
 /** Shows a page without script, as the file holds it, Markdown as text; of a PDF it only says where it is. */
 async function show(target: Uri, { ending }: Form, content: string | Uint8Array): Promise<void> {
-  if (typeof content !== 'string') return void window.showInformationMessage(`The report is in ${nameOf(target)}.`);
+  if (typeof content !== 'string')
+    return void window.showInformationMessage(l10n.t('The report is in {0}.', nameOf(target)));
   if (ending === 'html') return showPage(target, content);
   await window.showTextDocument(target, { viewColumn: ViewColumn.Beside, preserveFocus: true });
 }

@@ -1,5 +1,5 @@
 import { verdictNotification, type VerdictParams } from '@boothwright/language/protocol';
-import { Disposable, type DocumentSelector, languages, LanguageStatusSeverity, window, workspace } from 'vscode';
+import { Disposable, type DocumentSelector, l10n, languages, LanguageStatusSeverity, window, workspace } from 'vscode';
 import { type BaseLanguageClient, State } from 'vscode-languageclient';
 import { tellVerdict } from './words.js';
 
@@ -11,11 +11,11 @@ const severities = {
   warning: LanguageStatusSeverity.Warning,
   error: LanguageStatusSeverity.Error,
 };
-const problems = { command: 'workbench.actions.view.problems', title: 'Show problems' };
-const log = { command: 'boothwright.showLog', title: 'Show log' };
 
 /** The verdict on the active booth file in the language status, kept up to date while the person types. */
 export function showStatus(client: BaseLanguageClient, name: string, selector: DocumentSelector): Disposable {
+  const problems = { command: 'workbench.actions.view.problems', title: l10n.t('Show problems') };
+  const log = { command: 'boothwright.showLog', title: l10n.t('Show log') };
   const item = languages.createLanguageStatusItem('boothwright.verdict', selector);
   item.name = name;
   const verdicts = new Map<string, VerdictParams>();
@@ -31,19 +31,19 @@ export function showStatus(client: BaseLanguageClient, name: string, selector: D
     item.command = problems;
     item.busy = !verdict;
     if (!verdict)
-      return Object.assign(item, { text: 'Boothwright checks', detail: '', severity: severities.information });
-    const { text, detail, severity } = tellVerdict(verdict, lastGood.get(verdict.uri));
+      return Object.assign(item, { text: l10n.t('Boothwright checks'), detail: '', severity: severities.information });
+    const { text, detail, severity } = tellVerdict(verdict, lastGood.get(verdict.uri), l10n);
     Object.assign(item, { text, detail, severity: severities[severity] });
     if (verdict.version < document.version) waiting = setTimeout(() => (item.busy = true), PATIENCE);
   };
   const showState = () => {
     const texts = {
-      [State.Starting]: 'starts',
-      [State.Running]: 'is ready',
-      [State.Stopped]: 'has stopped',
-      [State.StartFailed]: 'could not start',
+      [State.Starting]: l10n.t('Boothwright starts'),
+      [State.Running]: l10n.t('Boothwright is ready'),
+      [State.Stopped]: l10n.t('Boothwright has stopped'),
+      [State.StartFailed]: l10n.t('Boothwright could not start'),
     };
-    item.text = `${name} ${texts[state]}`;
+    item.text = texts[state];
     item.detail = '';
     item.severity = state === State.Starting || state === State.Running ? severities.information : severities.error;
     item.busy = state === State.Starting;

@@ -1,17 +1,29 @@
 /** Sentences of another language by the English ones. What varies is `{0}`, `{1}`, …; a translator may put it in any order. */
 export type Translation = Readonly<Record<string, string>>;
 
-let spoken: Translation | undefined;
+let spoken: ReadonlyMap<string, string> | undefined;
+let hasBegun = false;
 
 /**
- * Chooses the language of everything that this process says. Call it once, before anything is said: texts are remembered
- * with the findings that hold them. Without it, and for a sentence that the translation lacks, English is spoken.
+ * Chooses the language of everything that this process says. Without it, and for a sentence that the translation lacks,
+ * English is spoken.
  *
- * @throws {Error} if another language has been chosen before.
+ * @throws {Error} after the first sentence: texts are remembered with the findings that hold them, and would then be of two languages.
  */
 export function speak(translation: Translation): void {
-  if (spoken && spoken !== translation) throw new Error('A process speaks one language: it has been chosen already.');
-  spoken = translation;
+  if (hasBegun) throw new Error('The language of a process is chosen once, before anything is said.');
+  spoken = new Map(Object.entries(translation));
+}
+
+/** Computes something whose texts are English, whatever the language: for a report, which is written in English only. */
+export function inEnglish<T>(compute: () => T): T {
+  const chosen = spoken;
+  spoken = undefined;
+  try {
+    return compute();
+  } finally {
+    spoken = chosen;
+  }
 }
 
 /** Whether the sentences are English, and with them the small changes that English makes to names: 'Noor’s'. */
@@ -26,13 +38,15 @@ export function lowered(label: string): string {
 
 /** A whole sentence or label: say`The seat is ${length} lower than ${other}.` */
 export function say(parts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
-  const translated = spoken?.[keyOf(parts)];
+  hasBegun = true;
+  const translated = spoken?.get(keyOf(parts));
   return translated === undefined ? String.raw({ raw: parts }, ...values) : filled(translated, values);
 }
 
 /** A text without variables that is kept as data, such as a check’s title, at the moment when it is shown. */
 export function said(english: string): string {
-  return spoken?.[english] ?? english;
+  hasBegun = true;
+  return spoken?.get(english) ?? english;
 }
 
 const keys = new WeakMap<TemplateStringsArray, string>();

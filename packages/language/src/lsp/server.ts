@@ -7,6 +7,7 @@ import {
   type SelectionRange,
   type SelectionRangeParams,
 } from 'vscode-languageserver';
+import { inEnglish, speak, speaksEnglish, type Translation } from '@boothwright/fit';
 import { analysisOf } from '../analyse.js';
 import {
   type AdviceParams,
@@ -15,15 +16,28 @@ import {
   type AssessmentParams,
   assessmentRequest,
   type AssessmentResult,
+  type ClientOptions,
 } from '../protocol.js';
-import { createBoothServices } from '../services.js';
+import { type Computation, createBoothServices } from '../services.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 import { selectionRangesOf } from './selection.js';
 import { tellVerdicts } from './verdicts.js';
 
-/** Serves an editor over a connection: the standard protocol, and the assessment of a file on request. */
-export function serve(connection: Connection, fileSystemProvider: () => FileSystemProvider): void {
+/**
+ * Serves an editor over a connection: the standard protocol, and the assessment of a file on request. Speaks the language whose
+ * sentences the editor sends along, else that of the editor's locale if `translationTo` knows it, else English.
+ */
+export function serve(
+  connection: Connection,
+  fileSystemProvider: () => FileSystemProvider,
+  translationTo: (locale: string) => Translation | undefined = () => undefined,
+): void {
   const { shared, booth } = createBoothServices({ connection, fileSystemProvider });
+  shared.lsp.LanguageServer.onInitialize(({ locale, initializationOptions }) => {
+    const { sentences } = (initializationOptions ?? {}) as ClientOptions;
+    const translation = sentences ?? (locale === undefined ? undefined : translationTo(locale));
+    if (translation) speak(translation);
+  });
   const { ConfigurationProvider, DocumentBuilder, LangiumDocuments, WorkspaceLock, TextDocuments } = shared.workspace;
   const lastGood = new Map<string, AssessmentResult>();
 
@@ -60,8 +74,7 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
       await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
       return WorkspaceLock.read(() => {
         const result = current(uri);
-        if (!result || !advice) return result ?? null;
-        return { ...result, advice: booth.Computation.advise(result.assessment.booth) };
+        return result ? forReport(result, advice === true, booth.Computation) : null;
       });
     },
   );
@@ -95,4 +108,18 @@ export function serve(connection: Connection, fileSystemProvider: () => FileSyst
   });
 
   startLanguageServer(shared);
+}
+
+/** A report is written in English, so what it tells of is computed in English too, the figures of its drawings with it. */
+function forReport(result: AssessmentResult, advice: boolean, { assess, advise }: Computation): AssessmentResult {
+  const { booth } = result.assessment;
+  const english = speaksEnglish() ? result.assessment : undefined;
+  return inEnglish(() => {
+    const assessment = english ?? assess(booth);
+    return {
+      ...result,
+      assessment: { ...assessment, sketch: assessment.sketch },
+      ...(advice && { advice: advise(booth) }),
+    };
+  });
 }

@@ -1,8 +1,25 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Translation } from '@boothwright/fit';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { bySchemes, EditorFileSystem } from '../lsp/files.js';
 import { serve } from '../lsp/server.js';
 import { nodeFileSystem } from './index.js';
 
+/** Where the translations lie, seen from the bundle of this file. */
+const translations = path.join(__dirname, '../../../l10n');
+
 /** The language server for editors on this machine: over standard streams, a pipe or IPC, as its arguments say. */
 const connection = createConnection(ProposedFeatures.all);
-serve(connection, () => bySchemes(nodeFileSystem(), new EditorFileSystem(connection)));
+serve(connection, () => bySchemes(nodeFileSystem(), new EditorFileSystem(connection)), translationTo);
+
+/** The sentences of a locale such as `de` or `de-AT`; nothing for English, and for a language that nobody has translated to. */
+function translationTo(locale: string): Translation | undefined {
+  const language = /^[a-z]{2,3}(?![a-z])/i.exec(locale)?.[0].toLowerCase();
+  if (!language || language === 'en') return undefined;
+  try {
+    return JSON.parse(readFileSync(path.join(translations, `bundle.l10n.${language}.json`), 'utf8')) as Translation;
+  } catch {
+    return undefined;
+  }
+}
