@@ -39,6 +39,8 @@ export interface Finding {
   readonly remedies: readonly Remedy[];
   /** Verdict `unknown`: what to add, and where. */
   readonly missing?: Missing;
+  /** The other checks that wait for the same; this finding asks for all of them. */
+  readonly blocks?: readonly string[];
   /** Defaults that the result rests on. */
   readonly assumptions: readonly string[];
   /** The reason with which the file accepts this finding. */

@@ -42,6 +42,7 @@ function findingObject(finding: Finding) {
     range: rangeObject(finding.origin),
     remedies: finding.remedies.map(remedyObject),
     missing: missing ? { property: missing.property, of: missing.of, example: missing.example } : null,
+    blocks: finding.blocks ?? [],
     assumptions: finding.assumptions,
     accepted: finding.accepted ?? null,
   };

@@ -7,17 +7,15 @@ import type { Check } from '../checks/check.js';
 import type { SketchFigures } from '../figures/figures.js';
 import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
-import { assessStations } from './by-station.js';
+import { askOnce } from './ask-once.js';
+import { assessStations, type StationAssessment } from './by-station.js';
 import { finished } from './finished.js';
 
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
 export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
   const scene = makeScene(booth, checks);
   const stations = assessStations(scene);
-  const findings = checks.flatMap((check) => [
-    ...stations.flatMap((each) => each.findings.get(check) ?? []),
-    ...(check.find && !check.ofEachStation ? check.find(scene).map((draft) => finished(check, draft, booth)) : []),
-  ]);
+  const findings = askOnce(eachOf(scene, stations));
   const screens = stations.flatMap((each) => each.screens);
   let sketch: SketchFigures | undefined;
   return {
@@ -32,6 +30,21 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
       return (sketch ??= sketchOf(scene));
     },
   };
+}
+
+/** What every check says on its own, each asking for what it lacks. */
+export function findingsOfEach(booth: Booth, checks: readonly Check[] = catalogue): readonly Finding[] {
+  const scene = makeScene(booth, checks);
+  return eachOf(scene, assessStations(scene));
+}
+
+function eachOf(scene: Scene, stations: readonly StationAssessment[]): readonly Finding[] {
+  return scene.checks.flatMap((check) => [
+    ...stations.flatMap((each) => each.findings.get(check) ?? []),
+    ...(check.find && !check.ofEachStation
+      ? check.find(scene).map((draft) => finished(check, draft, scene.booth))
+      : []),
+  ]);
 }
 
 function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[] {

@@ -110,6 +110,8 @@ export interface SideSketch {
     readonly thigh: Millimetres;
     readonly underside: Millimetres;
     readonly room: Millimetres;
+    /** Where the check is decided by the least gap for anyone, and not by this thigh: the seat, the gap from there, and what is wanted. */
+    readonly least?: { readonly seat: Millimetres; readonly gap: Millimetres; readonly wanted: Millimetres };
   };
   /** What is free under the desk at the knees: from the near edge to what ends it, and from side to side. */
   readonly kneeRoom?: { readonly deep: Millimetres; readonly wide: Millimetres; readonly end: string };

@@ -137,6 +137,30 @@ describe('what is drawn is what was judged', () => {
     expect(x).toBe(200);
   });
 
+  it('the room above the thigh, or the least gap for anyone where that decides', () => {
+    const under = (height: number, thigh: number) => {
+      const operators = [aMeasuredOperator('Noor', wholeBody({ thighClearance: thigh }))];
+      const desks = [aDesk('Left', height)];
+      const seats = [aSeat('Tall', 450, { kind: 'chair' })];
+      const workstations = [aStation('Sound', 'Left', 'Tall', ['Noor'])];
+      return assess(aBooth({ operators, desks, seats, workstations }));
+    };
+    const told = (height: number, thigh: number) => {
+      const found = under(height, thigh);
+      const { measured: value, verdict } = found.findings.find(({ check }) => check === 'thigh-room')!;
+      const { room, least } = sideOf(found).thighRoom!;
+      return { value, verdict, room, least };
+    };
+    // A top of 25 over a seat of 450: 165 from the seat, where 178 is the least, 25 above the thigh.
+    const slim = told(640, 140);
+    expect(slim).toMatchObject({ verdict: 'fail', value: 165, room: 25, least: { seat: 450, gap: 165 } });
+    expect(slim.least!.wanted).toBeCloseTo(177.8, 6);
+    const stout = told(640, 190);
+    expect(stout).toMatchObject({ verdict: 'fail', value: -25, room: -25 });
+    expect(stout.least).toBeUndefined();
+    expect(told(680, 140)).toMatchObject({ verdict: 'pass', room: 65, least: undefined });
+  });
+
   it('the room at the knees: to the far edge, or to what stands before it', () => {
     expect(side.kneeRoom).toEqual({ deep: 700, wide: 1500, end: 'the far edge' });
     const racks = [{ ...aRack('Power', 8, under('Left', 500, 450)) }];

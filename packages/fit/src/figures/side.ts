@@ -4,8 +4,15 @@ import { distanceTo, elevation, eyesAt, linesOf, viewsAt, type Eyes, type View }
 import type { Dimensions } from '../stations/demand.js';
 import { kneeSpace, lacksKneeSpace } from '../stations/knee-space.js';
 import { settingOf } from '../stations/rules.js';
-import { heightsOf, THIGH_DEPTH, thicknessBetween, type Person, type Station } from '../stations/station.js';
-import type { Millimetres } from '../units.js';
+import {
+  heightsOf,
+  leastThighGap,
+  THIGH_DEPTH,
+  thicknessBetween,
+  type Person,
+  type Station,
+} from '../stations/station.js';
+import { TOLERANCE, type Millimetres } from '../units.js';
 import { bodySketch, supportUnder, type Setting } from './body.js';
 import type { BodySketch, DeskProfile, SeatProfile, SideScreen, SideSketch } from './figures.js';
 import { spreadOf } from './spread.js';
@@ -131,7 +138,16 @@ function thighRoomOf(station: Station, setting: Setting, { thigh }: BodySketch):
   const near = lowest?.fromEdge.value ?? 0;
   const far = Math.min(THIGH_DEPTH, lowest?.depth ? near + lowest.depth.value : THIGH_DEPTH);
   const top = setting.seat + thigh;
-  return { thighRoom: { x: (near + far) / 2, thigh: top, underside, room: underside - top } };
+  const room = underside - top;
+  const least = leastGapOf(station, setting.seat, underside, room);
+  return { thighRoom: { x: (near + far) / 2, thigh: top, underside, room, ...(least && { least }) } };
+}
+
+/** The least gap, if it is missed, and by more than the thigh misses its own. */
+function leastGapOf(station: Station, seat: Millimetres, underside: Millimetres, room: Millimetres) {
+  const gap = underside - seat;
+  const wanted = leastThighGap(station);
+  return gap < wanted - TOLERANCE && gap - wanted <= room ? { seat, gap, wanted } : undefined;
 }
 
 function kneeRoomOf(station: Station): Pick<SideSketch, 'kneeRoom'> {

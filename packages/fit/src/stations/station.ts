@@ -10,6 +10,14 @@ import { said, say } from '../words/say.js';
 /** How deep under the desk a seated person's thighs reach: the depth at the knee, 17 in (OSHA Computer Workstations). */
 export const THIGH_DEPTH: Millimetres = 17 * 25.4;
 
+const AT_A_DESK: Millimetres = 7 * 25.4;
+const AT_A_STOOL: Millimetres = 7.5 * 25.4;
+
+/** The least height from the seat to the underside of the desk, for anyone: 7 in with a chair, 7 1/2 in with a stool (Panero & Zelnik 1979, 3.2 and 7.3). */
+export function leastThighGap({ seat }: Station): Millimetres {
+  return seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;
+}
+
 /** An operator or a crowd, as a body. */
 export interface Person {
   readonly name: string;

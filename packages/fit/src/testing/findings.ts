@@ -1,12 +1,12 @@
 import type { Finding } from '../assessment.js';
-import { assess } from '../assess/assess.js';
+import { findingsOfEach } from '../assess/assess.js';
 import type { Booth } from '../booth.js';
 import { dimensionNames, type DimensionName } from '../bodies/dimensions.js';
 import { reference } from '../bodies/reference.js';
 
-/** The findings of one check. */
+/** The findings of one check, asking on its own for what it lacks. */
 export function findingsOf(booth: Booth, check: string): readonly Finding[] {
-  return assess(booth).findings.filter((finding) => finding.check === check);
+  return findingsOfEach(booth).filter((finding) => finding.check === check);
 }
 
 /** The only finding of one check; an error if there is another, or none. */

@@ -152,10 +152,11 @@ function drawStageLine(board: Board, { body }: SideSketch, rise: number | undefi
 
 function drawThighRoom(board: Board, { thighRoom }: SideSketch): void {
   if (!thighRoom) return;
-  const { x, thigh, underside } = thighRoom;
+  const { x, thigh, underside, least } = thighRoom;
+  const from = least?.seat ?? thigh;
   board.add('thigh-room', undefined, [
-    line(stroke(x, thigh, x, underside), 'medium'),
-    ...[thigh, underside].map((y) => line(stroke(x - 25, y, x + 25, y), 'thin')),
+    line(stroke(x, from, x, underside), 'medium'),
+    ...[from, underside].map((y) => line(stroke(x - 25, y, x + 25, y), 'thin')),
   ]);
 }
 

@@ -82,9 +82,11 @@ function workNote({ body, desk, workAboveElbow }: SideSketch, units: Units): Tol
 
 function thighNotes({ thighRoom }: SideSketch, { length }: Units): readonly Told[] {
   if (!thighRoom) return [];
-  const { x, thigh, underside, room } = thighRoom;
-  const line = room < -TOLERANCE ? `${length(-room)} short` : length(room);
-  return [{ kind: 'thigh-room', title: 'Thigh room', lines: [line], at: { x, z: (thigh + underside) / 2 } }];
+  const { x, thigh, underside, room, least } = thighRoom;
+  const lines = least
+    ? [`${length(least.gap)} from the seat`, `${length(least.wanted)} is the least`]
+    : [room < -TOLERANCE ? `${length(-room)} short` : length(room)];
+  return [{ kind: 'thigh-room', title: 'Thigh room', lines, at: { x, z: (thigh + underside) / 2 } }];
 }
 
 function kneeNotes({ kneeRoom, body }: SideSketch, { length }: Units): readonly Told[] {

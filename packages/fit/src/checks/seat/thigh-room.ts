@@ -1,11 +1,15 @@
 import { possessive } from '../../format.js';
 import { atLeast } from '../../stations/demand.js';
-import { lacksDeskHeight, lacksDrop, lacksSeatHeight, THIGH_DEPTH, thicknessBetween } from '../../stations/station.js';
+import {
+  lacksDeskHeight,
+  lacksDrop,
+  lacksSeatHeight,
+  leastThighGap,
+  THIGH_DEPTH,
+  thicknessBetween,
+} from '../../stations/station.js';
 import type { Check } from '../check.js';
 import { say } from '../../words/say.js';
-
-const AT_A_DESK = 7 * 25.4;
-const AT_A_STOOL = 7.5 * 25.4;
 
 export const thighRoom: Check = {
   id: 'thigh-room',
@@ -50,7 +54,7 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       lacksSeatHeight(station) ?? lacksDeskHeight(station) ?? lacksDrop(station.desk!, 0, THIGH_DEPTH),
     demands(station) {
       const thickness = thicknessBetween(station.desk!, 0, THIGH_DEPTH);
-      const least = station.seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;
+      const least = leastThighGap(station);
       const gap = { seat: -1, desk: 1, constant: -thickness } as const;
       return [
         { form: { ...gap, body: { thighClearance: -1 } }, preferred: atLeast(15), outer: atLeast(0) },
@@ -60,8 +64,7 @@ workstation Sound { desk Left  stool Tall  operators Noor }
     says({ station, who, demand, value, side, length }) {
       if (side === undefined) return say`${possessive(who)} thighs fit under the desk.`;
       if (demand === 1) {
-        const least = station.seat!.kind === 'stool' ? AT_A_STOOL : AT_A_DESK;
-        return say`From the seat to the underside of the desk is ${length(value)}; ${length(least)} is the least for anyone.`;
+        return say`From the seat to the underside of the desk is ${length(value)}; ${length(leastThighGap(station))} is the least for anyone.`;
       }
       return value < 0
         ? say`${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
