@@ -4,25 +4,24 @@ import { say } from '../words/say.js';
 
 /**
  * Asks for each thing that the file does not say of a subject in one finding: that of the first check which lacks it, which then names
- * the others that wait for it.
+ * the others that wait for it. What is accepted stands for itself alone.
  */
 export function askOnce(findings: readonly Finding[]): Finding[] {
   const asking = new Map<string, Finding[]>();
   for (const finding of findings) {
-    if (!finding.missing) continue;
+    if (!finding.missing || finding.accepted !== undefined) continue;
     const key = keyOf(finding, finding.missing);
     asking.set(key, [...(asking.get(key) ?? []), finding]);
   }
   return findings.flatMap((finding) => {
-    if (!finding.missing) return [finding];
+    if (!finding.missing || finding.accepted !== undefined) return [finding];
     const [first, ...others] = asking.get(keyOf(finding, finding.missing))!;
     return first === finding ? [others.length > 0 ? speakingFor(finding, others) : finding] : [];
   });
 }
 
-/** An accepted finding speaks for no other that is not. */
-function keyOf({ subject, accepted }: Finding, { property, of, origin }: Missing): string {
-  return JSON.stringify([subject, accepted, property, of, origin]);
+function keyOf({ subject }: Finding, { property, of, origin }: Missing): string {
+  return JSON.stringify([subject, property, of, origin]);
 }
 
 function speakingFor(first: Finding, others: readonly Finding[]): Finding {
