@@ -2,7 +2,7 @@ import type { People } from '../bodies/people.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import type { Millimetres, Range } from '../units.js';
 import { bodyPart, tolerant, type Band, type Demand, type Dimensions, type LinearForm } from './demand.js';
-import { allSettings, copySettings, largestGap, narrow, pick, smallestGap, type Settings } from './settings.js';
+import { allSettings, copySettings, narrow, pick, type Settings } from './settings.js';
 
 /** What one check demands at one station, in the order in which a person gives way: feet first, elbows last. */
 export interface Rule {
@@ -48,7 +48,7 @@ export function settingsOf(rules: readonly Rule[], heights: Heights, people: Peo
   for (let person = 0; person < people.count; person++) {
     copySettings(all, settings);
     for (const rule of compiled) meets(rule, settings, person);
-    const chosen = pick(settings, gapWantedBy(compiled, person));
+    const chosen = pick(settings, wantedBy(compiled, person, -1), wantedBy(compiled, person, 0));
     seat[person] = chosen.seat;
     desk[person] = chosen.desk;
   }
@@ -63,18 +63,20 @@ export interface PersonalSettings {
 /** The setting of one body of known dimensions. */
 export function settingOf(rules: readonly Rule[], heights: Heights, body: Dimensions): { seat: number; desk: number } {
   const settings = allSettings(heights.seat, heights.desk);
-  let wanted = NaN;
+  let wantedGap = NaN;
+  let wantedDesk = NaN;
   for (const rule of rules) {
     const before = { ...settings };
     const met = rule.demands.every((d) => narrow(settings, d.form, bodyPart(d.form, body), tolerant(d.preferred)));
     if (!met) copySettings(before, settings);
     for (const demand of rule.demands) {
-      if (demand.form.desk === 1 && demand.form.seat === -1) {
-        wanted = nearerMiddle(wanted, demand.preferred, bodyPart(demand.form, body));
-      }
+      if (demand.form.desk !== 1) continue;
+      const rest = bodyPart(demand.form, body);
+      if (demand.form.seat === -1) wantedGap = nearerMiddle(wantedGap, demand.preferred, rest);
+      if (demand.form.seat === 0) wantedDesk = nearerMiddle(wantedDesk, demand.preferred, rest);
     }
   }
-  return pick(settings, Number.isNaN(wanted) ? (smallestGap(settings) + largestGap(settings)) / 2 : wanted);
+  return pick(settings, wantedGap, wantedDesk);
 }
 
 interface Compiled {
@@ -122,16 +124,19 @@ function meets(demands: readonly Compiled[], settings: Settings, person: number)
 /** Scratch space: a rule of several demands that fails leaves the settings as they were. */
 const saved = allSettings({ min: 0, max: 0 }, { min: 0, max: 0 });
 
-/** A person who can choose sets the gap to the middle of the narrowest two-sided demand on it. */
-function gapWantedBy(compiled: readonly (readonly Compiled[])[], person: number): Millimetres {
+/**
+ * A person who can choose sets the gap between seat and desk (`seat` −1) or the desk (`seat` 0) to the middle of the last two-sided demand
+ * on it; NaN if there is none.
+ */
+function wantedBy(compiled: readonly (readonly Compiled[])[], person: number, seat: -1 | 0): Millimetres {
   let wanted = NaN;
   for (const rule of compiled) {
     for (const { demand, rest } of rule) {
-      if (demand.form.desk !== 1 || demand.form.seat !== -1) continue;
+      if (demand.form.desk !== 1 || demand.form.seat !== seat) continue;
       wanted = nearerMiddle(wanted, demand.preferred, rest[person]!);
     }
   }
-  return Number.isNaN(wanted) ? 0 : wanted;
+  return wanted;
 }
 
 function nearerMiddle(wanted: number, band: Band, rest: number): number {

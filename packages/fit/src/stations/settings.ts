@@ -80,13 +80,31 @@ export function copySettings(from: Settings, to: Settings): void {
   to.gapMax = from.gapMax;
 }
 
-/** One setting of an open region: as near to the wanted gap as it allows, and in the middle of what is left. */
-export function pick(s: Settings, wantedGap: Millimetres): { readonly seat: Millimetres; readonly desk: Millimetres } {
-  const gap = clamp(wantedGap, smallestGap(s), largestGap(s));
-  const low = Math.max(s.seatMin, s.deskMin - gap);
-  const high = Math.min(s.seatMax, s.deskMax - gap);
-  const seat = Number.isFinite(low + high) ? (low + high) / 2 : Number.isFinite(low) ? low : high;
+/**
+ * One setting of an open region: what a person who may choose sets. The gap between seat and desk is as near to the wanted one as the
+ * region allows; where no gap is wanted, as for people who stand, the desk is as near as may be to the height wanted of it: a person at an
+ * adjustable desk sets it to their elbow, to the middle of the preferred band, and where that is out of its range to the nearer end. Where
+ * nothing is wanted of either, and for all that is left open, the middle is as likely as any other. NaN stands for nothing wanted.
+ */
+export function pick(
+  s: Settings,
+  wantedGap: Millimetres,
+  wantedDesk: Millimetres,
+): { readonly seat: Millimetres; readonly desk: Millimetres } {
+  const gaps = [smallestGap(s), largestGap(s)] as const;
+  if (Number.isNaN(wantedGap) && !Number.isNaN(wantedDesk)) {
+    const desk = clamp(wantedDesk, Math.max(s.deskMin, s.seatMin + gaps[0]), Math.min(s.deskMax, s.seatMax + gaps[1]));
+    return { seat: middle(Math.max(s.seatMin, desk - gaps[1]), Math.min(s.seatMax, desk - gaps[0])), desk };
+  }
+  const gap = Number.isNaN(wantedGap) ? middle(...gaps) : clamp(wantedGap, ...gaps);
+  const seat = middle(Math.max(s.seatMin, s.deskMin - gap), Math.min(s.seatMax, s.deskMax - gap));
   return { seat, desk: seat + gap };
+}
+
+/** Of an interval that is open on one side, its end. */
+function middle(low: number, high: number): number {
+  if (Number.isFinite(low + high)) return (low + high) / 2;
+  return Number.isFinite(low) ? low : high;
 }
 
 function clamp(value: number, min: number, max: number): number {
