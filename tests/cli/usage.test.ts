@@ -35,7 +35,10 @@ describe('the command line', () => {
     [['report', '-o', 'x.html'], 'name one booth file'],
     [['report', 'x.booth', 'y.booth', '-o', 'x.html'], 'name one booth file'],
     [['report', 'x.booth', '-o', 'x.html', '--names', 'some'], "--names takes full or letters, not 'some'"],
-    [['report', 'x.booth', '-o', 'x.html', '--format', 'docx'], "--format takes html, pdf, markdown or json, not 'docx'"],
+    [
+      ['report', 'x.booth', '-o', 'x.html', '--format', 'docx'],
+      "--format takes html, pdf, markdown or json, not 'docx'",
+    ],
     [['explain'], 'name a check'],
   ])('ends with 2 for %j, in a sentence', async (args, complaint) => {
     const { status, out, err } = await run(...args);
