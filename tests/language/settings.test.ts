@@ -24,3 +24,11 @@ test('each setting says what it does', () => {
   for (const [key, { markdownDescription }] of Object.entries(settings))
     expect(markdownDescription?.length, key).toBeGreaterThan(20);
 });
+
+test.each(Object.keys(settings))('each setting is tried: %s', (key) => {
+  const section = key.replace(/^boothwright\./, '');
+  const tried = section.startsWith('hints.')
+    ? readFileSync(new URL('../../packages/language/src/lsp/server.test.ts', import.meta.url), 'utf8')
+    : readFileSync(new URL('../editor/client.test.ts', import.meta.url), 'utf8');
+  expect(tried).toContain(section.startsWith('hints.') ? `${section.slice('hints.'.length)}: false` : `'${key}': `);
+});
