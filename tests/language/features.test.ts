@@ -45,7 +45,7 @@ const besides = new Set(
 /** The titles of tests and groups of them, as the source spells them; of a file of fixtures, its headings. */
 function titlesIn(source: string, file: string): string[] {
   if (file.endsWith('.md')) return [...source.matchAll(/^## (.+)$/gm)].map(([, title]) => title!);
-  const opening = /\b(?:test|describe)(?:\.each\((?:[^()]|\([^()]*\))*\))?\(\s*(['"`])((?:\\.|(?!\1).)*)\1/g;
+  const opening = /\b(?:test|it|describe)(?:\.each\((?:[^()]|\([^()]*\))*\))?\(\s*(['"`])((?:\\.|(?!\1).)*)\1/g;
   const plain = [...source.matchAll(opening)].map(([, , title]) => title!);
   const each = [...source.matchAll(/\]\)\(\s*(['"`])((?:\\.|(?!\1).)*)\1/g)].map(([, , title]) => title!);
   return [...plain, ...each];
