@@ -10,8 +10,8 @@ describe('curves of share served', () => {
   it('are told for the desk and the seat of a workstation, each with its figures', () => {
     const charts = tellCharts(advice, 'Sound', booth);
     expect(charts.map(({ title }) => title)).toEqual([
-      'Share served, by height of the desk Right',
-      'Share served, by height of the seat of Tall',
+      'Share served at Sound, by height of the desk Right',
+      'Share served at Sound, by height of the seat of Tall',
     ]);
     for (const { lines, rows, from, to } of charts) {
       expect(lines.length).toBeGreaterThan(0);

@@ -11,7 +11,7 @@ import { percent, postureWord, unitsOf } from '../words.js';
 
 /** How many people a height of one desk or seat serves: a line for each person and posture. */
 export interface ChartTold {
-  /** 'Share served, by height of the desk Left'. */
+  /** 'Share served at Words, by height of the desk Left'. */
   readonly title: string;
   readonly lines: readonly LineTold[];
   /** The heights shown. */
@@ -41,7 +41,7 @@ export function tellCharts(advice: Advice, workstation: string, booth: Booth): r
     const names = [...new Set(curves.filter((curve) => curve.part === part).map(({ of }) => of))];
     return names.flatMap((name) => {
       const own = curves.filter((curve) => curve.part === part && curve.of === name);
-      return tellChart(part, name, own, booth) ?? [];
+      return tellChart(workstation, part, name, own, booth) ?? [];
     });
   });
 }
@@ -50,7 +50,13 @@ export function tellCharts(advice: Advice, workstation: string, booth: Booth): r
 const NOBODY: Share = 0.005;
 const MARGIN: Millimetres = 30;
 
-function tellChart(part: 'desk' | 'seat', name: string, curves: readonly Curve[], booth: Booth): ChartTold | undefined {
+function tellChart(
+  workstation: string,
+  part: 'desk' | 'seat',
+  name: string,
+  curves: readonly Curve[],
+  booth: Booth,
+): ChartTold | undefined {
   const served = curves.flatMap(({ points }) =>
     points.filter(({ share }) => share > NOBODY).map(({ height }) => height),
   );
@@ -65,7 +71,7 @@ function tellChart(part: 'desk' | 'seat', name: string, curves: readonly Curve[]
   const units = unitsOf(booth.show);
   const ticks = ticksBetween(from, to, booth.show).map((at) => ({ at, label: units.length(at) }));
   return {
-    title: `Share served, by height of ${part === 'desk' ? `the desk ${name}` : `the seat of ${name}`}`,
+    title: `Share served at ${workstation}, by height of ${part === 'desk' ? `the desk ${name}` : `the seat of ${name}`}`,
     lines: curves.map((curve) => ({
       who: `${curve.who}, ${postureWord(curve.posture)}`,
       points: curve.points.filter(({ height }) => height >= from && height <= to),
