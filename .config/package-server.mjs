@@ -16,6 +16,7 @@ const folder = mkdtempSync(path.join(tmpdir(), `${name}-`));
 mkdirSync(path.join(folder, 'dist'));
 cpSync(path.join(root, 'packages/language/dist', bundle), path.join(folder, 'dist', bundle));
 cpSync(path.join(root, 'LICENSE'), path.join(folder, 'LICENSE'));
+cpSync(path.join(root, 'l10n'), path.join(folder, 'l10n'), { recursive: true });
 const manifest = {
   name,
   version,
@@ -23,7 +24,7 @@ const manifest = {
   license,
   engines: { node: engines.node },
   bin: { [name]: `dist/${bundle}` },
-  files: ['dist'],
+  files: ['dist', 'l10n'],
 };
 writeFileSync(path.join(folder, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
 mkdirSync(target, { recursive: true });

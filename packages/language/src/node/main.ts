@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Translation } from '@boothwright/fit';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
@@ -6,8 +6,8 @@ import { bySchemes, EditorFileSystem } from '../lsp/files.js';
 import { serve } from '../lsp/server.js';
 import { nodeFileSystem } from './index.js';
 
-/** Where the translations lie, seen from the bundle of this file. */
-const translations = path.join(__dirname, '../../../l10n');
+/** Where the translations lie, seen from the bundle of this file: in its own package, or in the extension. */
+const folders = [path.join(__dirname, '../l10n'), path.join(__dirname, '../../../l10n')];
 
 /** The language server for editors on this machine: over standard streams, a pipe or IPC, as its arguments say. */
 const connection = createConnection(ProposedFeatures.all);
@@ -17,9 +17,8 @@ serve(connection, () => bySchemes(nodeFileSystem(), new EditorFileSystem(connect
 function translationTo(locale: string): Translation | undefined {
   const language = /^[a-z]{2,3}(?![a-z])/i.exec(locale)?.[0].toLowerCase();
   if (!language || language === 'en') return undefined;
-  try {
-    return JSON.parse(readFileSync(path.join(translations, `bundle.l10n.${language}.json`), 'utf8')) as Translation;
-  } catch {
-    return undefined;
-  }
+  const file = folders
+    .map((folder) => path.join(folder, `bundle.l10n.${language}.json`))
+    .find((each) => existsSync(each));
+  return file === undefined ? undefined : (JSON.parse(readFileSync(file, 'utf8')) as Translation);
 }
