@@ -19,7 +19,10 @@ export function sentences(): Map<string, string> {
 
 /** Names of sources: most are titles of documents and stay as they are; a translation may know the others. */
 export function sourceNames(): Set<string> {
-  return new Set(checks.flatMap(({ sources }) => sources.map(({ name }) => name)));
+  return new Set([
+    ...checks.flatMap(({ sources }) => sources.map(({ name }) => name)),
+    ...textsUnder('source', profiles),
+  ]);
 }
 
 export function placeholdersOf(sentence: string): string[] {
@@ -64,7 +67,7 @@ function* textsInData(): Generator<[text: string, where: string]> {
     for (const { says, read } of sources) for (const text of [says, read]) yield [text, id];
   }
   for (const text of [...Object.values(dimensionWords), ...Object.values(howToMeasure)]) yield [text, 'dimensions'];
-  for (const note of notesIn(profiles)) yield [note, 'limits'];
+  for (const note of textsUnder('note', profiles)) yield [note, 'limits'];
   for (const noun of Object.values(kinds)) for (const text of [noun, withArticle(noun)]) yield [text, 'kinds'];
   for (const text of Object.values(markAdvice)) yield [text, 'markAdvice'];
   for (const { kind, says, properties } of vocabulary) {
@@ -83,10 +86,10 @@ function* textsInData(): Generator<[text: string, where: string]> {
   for (const text of pageWords) yield [text, 'pages'];
 }
 
-function* notesIn(value: unknown): Generator<string> {
+function* textsUnder(wanted: string, value: unknown): Generator<string> {
   if (typeof value !== 'object' || value === null) return;
   for (const [key, inner] of Object.entries(value)) {
-    if (key === 'note' && typeof inner === 'string') yield inner;
-    else yield* notesIn(inner);
+    if (key === wanted && typeof inner === 'string') yield inner;
+    else yield* textsUnder(wanted, inner);
   }
 }
