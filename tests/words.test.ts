@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { keysOfManifest, sentencesOfManifest } from './words/manifest.js';
 import { placeholdersOf, sentences, sourceNames } from './words/sentences.js';
 
 const folder = path.resolve(import.meta.dirname, '../l10n');
@@ -47,5 +48,20 @@ describe.each(bundles)('%s', (name) => {
 
   it('is sorted, so that two people add lines without meeting', () => {
     expect([...known.keys()]).toEqual([...known.keys()].sort());
+  });
+});
+
+describe('the manifest', () => {
+  const [own, german] = [sentencesOfManifest('en'), sentencesOfManifest('de')];
+
+  it('asks for each sentence that there is, and for no other', () => {
+    expect([...new Set(keysOfManifest())].sort()).toEqual(Object.keys(own).sort());
+    expect(Object.keys(german).sort()).toEqual(Object.keys(own).sort());
+  });
+
+  it.each(Object.keys(own))('%s is German, with the same links', (key) => {
+    const linksOf = (text: string) => text.match(/\(command:[^)]*\)/g);
+    expect(linksOf(german[key]!)).toEqual(linksOf(own[key]!));
+    expect(german[key]).not.toBe(own[key]);
   });
 });

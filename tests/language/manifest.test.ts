@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { listFiles, PackageManager } from '@vscode/vsce';
 import { describe, expect, test } from 'vitest';
+import { readManifest } from '../words/manifest.js';
 
 interface Step {
   readonly title: string;
@@ -35,7 +36,7 @@ interface Manifest {
 }
 
 const root = new URL('../../', import.meta.url);
-const manifest = JSON.parse(readFileSync(new URL('package.json', root), 'utf8')) as Manifest;
+const manifest = readManifest() as Manifest;
 const { commands, menus, languages, grammars, snippets, configuration, walkthroughs } = manifest.contributes;
 const [{ steps }] = walkthroughs;
 const read = (file: string) => readFileSync(new URL(file, root), 'utf8');

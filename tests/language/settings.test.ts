@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { readManifest } from '../words/manifest.js';
 
 interface Setting {
   readonly type: string;
@@ -7,7 +8,7 @@ interface Setting {
   readonly markdownDescription?: string;
 }
 
-const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+const manifest = readManifest() as {
   contributes: { configuration: { properties: Record<string, Setting> } };
 };
 const settings = manifest.contributes.configuration.properties;
