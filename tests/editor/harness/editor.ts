@@ -22,7 +22,8 @@ export async function openEditor(
   settings: Record<string, unknown> = {},
 ): Promise<Editor> {
   const plan = inject('plan');
-  const scratch = mkdtempSync(path.join(tmpdir(), 'boothwright-'));
+  // Not named after the product: a complaint of the editor about a file there is none of the extension.
+  const scratch = mkdtempSync(path.join(tmpdir(), 'hall-'));
   const folders = {
     workspace: path.join(scratch, 'booths'),
     userData: path.join(scratch, 'user'),
