@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Assessment, Origin } from '@boothwright/fit';
-import { analyse, type FileDiagnostic, type IssueCode } from '@boothwright/language';
+import { createAnalyser, type FileDiagnostic, type IssueCode } from '@boothwright/language';
 import { URI } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 
@@ -26,7 +26,17 @@ export interface Problem {
 }
 
 /** Reads, checks and assesses one booth file. Whatever is wrong with it is a problem in the result, not an error. */
-export async function readBooth(file: string): Promise<Reading> {
+export function readBooth(file: string): Promise<Reading> {
+  return createReader()(file);
+}
+
+/** As `readBooth`, for several files one after another. */
+export function createReader(): (file: string) => Promise<Reading> {
+  const analyse = createAnalyser({ fileSystem: NodeFileSystem.fileSystemProvider() });
+  return (file) => readWith(analyse, file);
+}
+
+async function readWith(analyse: ReturnType<typeof createAnalyser>, file: string): Promise<Reading> {
   let text: string;
   try {
     text = await readFile(file, 'utf8');
@@ -34,7 +44,7 @@ export async function readBooth(file: string): Promise<Reading> {
     return { file, understood: false, problems: [{ severity: 'error', message: unreadable(error) }] };
   }
   const uri = URI.file(path.resolve(file));
-  const { diagnostics, assessment } = await analyse({ uri, text }, { fileSystem: NodeFileSystem.fileSystemProvider() });
+  const { diagnostics, assessment } = await analyse({ uri, text });
   const problems = diagnostics.filter(({ kind }) => kind === 'text').map(toProblem);
   const understood = problems.every(({ severity }) => severity !== 'error');
   return { file, understood, problems, ...(assessment && { assessment }) };

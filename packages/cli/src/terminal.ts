@@ -5,6 +5,8 @@ const READABLE_WIDTH = 100;
 export interface Terminal {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Writes over the line that it wrote before; absent where nobody looks on. */
+  readonly line?: (text: string) => void;
   /** Columns to wrap at. */
   readonly width: number;
   readonly colours: boolean;
@@ -15,6 +17,7 @@ export function processTerminal(): Terminal {
   return {
     out: (text) => void stdout.write(text),
     err: (text) => void stderr.write(text),
+    ...(stderr.isTTY && { line: (text: string) => void stderr.write(`\r\x1b[2K${text}`) }),
     width: stdout.isTTY ? Math.min(stdout.columns || DEFAULT_WIDTH, READABLE_WIDTH) : DEFAULT_WIDTH,
     colours: wantsColours(env, Boolean(stdout.isTTY)),
   };

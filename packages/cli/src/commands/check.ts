@@ -1,7 +1,8 @@
 import { formatJson } from '../formats/json.js';
 import { formatSarif } from '../formats/sarif.js';
 import { formatProblems, formatText } from '../formats/text.js';
-import { readBooth, type Reading } from '../reading.js';
+import { Progress } from '../progress.js';
+import { createReader, type Reading } from '../reading.js';
 import { FAILED, GOOD, UNUSABLE, UsageError, type Status } from '../status.js';
 import type { Terminal } from '../terminal.js';
 import { oneOf, parseCommand, type Command } from './command.js';
@@ -27,7 +28,13 @@ async function runCheck(args: readonly string[], terminal: Terminal): Promise<St
   if (files.length === 0) throw new UsageError('name a booth file, as in: boothwright check hall.booth');
 
   const readings: Reading[] = [];
-  for (const file of files) readings.push(await readBooth(file));
+  const read = createReader();
+  const progress = new Progress(terminal, files.length);
+  for (const file of files) {
+    progress.tell(readings.length);
+    readings.push(await read(file));
+  }
+  progress.end();
   const status = statusOf(readings);
   switch (format) {
     case 'json':

@@ -1,6 +1,7 @@
 import type { Finding, ScreenFigures, WorkstationFigures } from '../assessment.js';
 import type { Booth, Crowd, Desk, Monitor, Operator, Rack, Seat, Workstation } from '../booth.js';
 import type { Check } from '../checks/check.js';
+import { adoptKept } from '../scene/kept.js';
 import { byName, makeScene, type Scene } from '../scene/scene.js';
 import { adoptEyes, distanceTo, eyesAt, linesOf, viewsAt, type Eyes } from '../scene/viewing.js';
 import type { Station } from '../stations/station.js';
@@ -13,6 +14,8 @@ export interface StationAssessment {
   readonly figures: WorkstationFigures;
   readonly screens: readonly ScreenFigures[];
   readonly eyes: readonly Eyes[];
+  /** What the checks of the whole booth kept of it. */
+  readonly kept: Map<string, unknown>;
 }
 
 /**
@@ -32,6 +35,7 @@ export function assessStations(scene: Scene): readonly StationAssessment[] {
       : assessStation(surroundings.cutDownTo(station), surroundings.indexOf(station));
     if (!isKnown) known.set(station.workstation, { parts, assessment });
     adoptEyes(scene, station, assessment.eyes);
+    adoptKept(station, assessment.kept);
     return assessment;
   });
 }
@@ -68,7 +72,7 @@ function assessStation(scene: Scene, index: number): StationAssessment {
         own.map((draft) => finished(check, draft, booth)),
       );
   }
-  return { findings, figures, screens: screensOf(alone, station), eyes: eyesAt(alone, station) };
+  return { findings, figures, screens: screensOf(alone, station), eyes: eyesAt(alone, station), kept: new Map() };
 }
 
 function withOnly(scene: Scene, station: Station): Scene {

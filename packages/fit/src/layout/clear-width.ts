@@ -48,6 +48,16 @@ export interface Narrowing {
 
 /** Where a walkway is narrowest; or the landmark or piece that the plan does not place. */
 export function clearWidth(scene: Scene, walkway: Walkway): ClearWidth | { readonly unplaced: string } | undefined {
+  const ofScene = measured.get(scene) ?? new Map<Walkway, ReturnType<typeof measureWidth>>();
+  measured.set(scene, ofScene);
+  if (!ofScene.has(walkway)) ofScene.set(walkway, measureWidth(scene, walkway));
+  return ofScene.get(walkway);
+}
+
+/** Several checks ask for the same. */
+const measured = new WeakMap<Scene, Map<Walkway, ReturnType<typeof measureWidth>>>();
+
+function measureWidth(scene: Scene, walkway: Walkway): ClearWidth | { readonly unplaced: string } | undefined {
   const sides = sidesOf(scene, walkway);
   if (!sides || 'unplaced' in sides) return sides;
   const narrowest = narrowestOf(sides);

@@ -7,6 +7,7 @@ import { clearWidth } from '../../layout/clear-width.js';
 import { penetration } from '../../layout/polygon.js';
 import { PLANNING_AID } from '../../limits/allowances.js';
 import { heldTo, profileOf, type HeldTo } from '../../limits/held-to.js';
+import { keep } from '../../scene/kept.js';
 import type { Scene } from '../../scene/scene.js';
 import { kneeSpace, lacksKneeSpace, USUAL_LEG } from '../../stations/knee-space.js';
 import { lacksDeskHeight, missing, type Station, racksBelow } from '../../stations/station.js';
@@ -131,7 +132,7 @@ function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): Findin
 }
 
 function placeOf(scene: Scene, station: Station, held: HeldTo): Place {
-  const lack = lacksDeskHeight(station) ?? lacksKneeSpace(station);
+  const lack = keep(station, 'what a wheelchair lacks', () => lacksDeskHeight(station) ?? lacksKneeSpace(station));
   if (lack) return { station, obstacles: [], missing: [lack], assumptions: [] };
   const desk = station.desk!;
   const floor = behindDesk(scene.layout, desk)?.distance;
@@ -139,8 +140,7 @@ function placeOf(scene: Scene, station: Station, held: HeldTo): Place {
   return {
     station,
     obstacles: [
-      ...surface(scene, desk),
-      ...knees(scene, station, desk),
+      ...keep(station, 'room for a wheelchair', () => [...surface(scene, desk), ...knees(scene, station, desk)]),
       ...(floor === undefined ? [] : room(scene, floor)),
       ...(way === undefined ? [] : route(scene, way.width, held.value)),
       ...raised(scene, desk),

@@ -1,14 +1,15 @@
 import type { Missing } from '../../assessment.js';
-import type { Monitor } from '../../booth.js';
+import type { Monitor, Workstation } from '../../booth.js';
 import { quantileOf } from '../../bodies/people.js';
 import { verdictOf } from '../../scene/verdict.js';
+import { keep } from '../../scene/kept.js';
 import type { Scene } from '../../scene/scene.js';
 import { keyOf, distanceTo, eyesAt, linesOf, shareOfEyes, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
-import { missing } from '../../stations/station.js';
+import { missing, type Station } from '../../stations/station.js';
 import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
-import { aboutView, eachView, whoLooks } from './each-view.js';
+import { aboutView, eachViewAt, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';
 
 /** Arcminutes. */
@@ -66,13 +67,25 @@ workstation Words { desk Left  chair Low  operators Noor  monitor Lyrics { setba
   },
   find: (scene) => [
     ...scene.booth.monitors.filter((monitor) => isWatched(scene, monitor)).flatMap(unsaid),
-    ...eachView(
-      scene,
-      (what) => say`Cannot say how large the text looks on ${what}.`,
-      (eyes, view) => (lacksText(view.monitor) ? undefined : judge(scene, eyes, view)),
-    ),
+    ...scene.stations.flatMap((station) => textAt(scene, station)),
   ],
 };
+
+/** What passes rests on the station alone; advice asks everybody who looks at the monitor, wherever that is. */
+function textAt(scene: Scene, station: Station): readonly FindingDraft[] {
+  const look = () =>
+    eachViewAt(
+      scene,
+      station,
+      (what) => say`Cannot say how large the text looks on ${what}.`,
+      (eyes, view) => (lacksText(view.monitor) ? undefined : judge(scene, eyes, view)),
+    );
+  const passed = keep(station, 'text that is large enough', () => {
+    const drafts = look();
+    return drafts.every(({ verdict }) => verdict === 'pass') ? drafts : undefined;
+  });
+  return passed ?? look();
+}
 
 function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const { monitor, name } = view;
@@ -164,7 +177,15 @@ function sizeFor({ text, diagonal, pixels }: Monitor, distance: Millimetres): st
 }
 
 function isWatched(scene: Scene, { name }: Monitor): boolean {
-  return scene.stations.some(({ workstation }) => workstation.screens.some(({ monitor }) => monitor.name === name));
+  const known = watched.get(scene) ?? new Set(scene.stations.flatMap(({ workstation }) => watchedAt(workstation)));
+  watched.set(scene, known);
+  return known.has(name);
+}
+
+const watched = new WeakMap<Scene, ReadonlySet<string>>();
+
+function watchedAt({ screens }: Workstation): readonly string[] {
+  return screens.map(({ monitor }) => monitor.name);
 }
 
 function unsaid(monitor: Monitor): FindingDraft[] {
