@@ -43,6 +43,8 @@ export interface Finding {
   readonly blocks?: readonly string[];
   /** Defaults that the result rests on. */
   readonly assumptions: readonly string[];
+  /** What the file does not say and a default supplied: 'shoes of 1 in'. */
+  readonly defaults: readonly string[];
   /** The reason with which the file accepts this finding. */
   readonly accepted?: string;
 }

@@ -22,6 +22,7 @@ function finding(...parts: Partial<Finding>[]): Computation {
         related: [],
         remedies: [],
         assumptions: [],
+        defaults: [],
         ...part,
       }));
       return { ...silent.assess(booth), findings };

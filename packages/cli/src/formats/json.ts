@@ -44,6 +44,7 @@ function findingObject(finding: Finding) {
     missing: missing ? { property: missing.property, of: missing.of, example: missing.example } : null,
     blocks: finding.blocks ?? [],
     assumptions: finding.assumptions,
+    defaults: finding.defaults,
     accepted: finding.accepted ?? null,
   };
 }

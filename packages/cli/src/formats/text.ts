@@ -83,12 +83,13 @@ function writer({ width, colours }: TextOptions) {
     noBooth: (file: string) => wrap(`${file} holds no booth, only pieces for other files: nothing to check.`, ''),
 
     finding: (finding: Finding, file: string) => {
-      const { verdict, message, terms } = finding;
+      const { verdict, message, terms, defaults } = finding;
       const advice = adviceOf(finding);
       const lines = [
         [head(finding, file, paint.bold(colourOf[verdict](words[verdict])))],
         [wrap(message)],
         [terms && paint.dim(wrap(terms))],
+        [verdict !== 'pass' && defaults.length > 0 && paint.dim(wrap(`By default: ${defaults.join('; ')}.`))],
         ...advice.map((line) => [wrap(line, '  → ', '    ')]),
         [paint.dim(wrap(`Source: ${sourceOf(finding)}`))],
       ];

@@ -2,6 +2,7 @@ import type { Finding, Related } from '../assessment.js';
 import type { Booth } from '../booth.js';
 import type { Check, FindingDraft } from '../checks/check.js';
 import { withName } from '../lookup.js';
+import { defaultsTaken } from './defaults-taken.js';
 import { said, say } from '../words/say.js';
 
 /** A draft with what every finding of its check shares, and with the reason for which the file accepts it. */
@@ -16,6 +17,7 @@ export function finished(check: Check, draft: FindingDraft, booth: Booth): Findi
     ...(draft.measured !== undefined && check.unit && { unit: check.unit }),
     remedies: [],
     assumptions: [],
+    defaults: defaultsTaken(check.restsOn, draft, booth),
     ...draft,
     related: [...(draft.related ?? []), ...personOf(draft, booth)],
     source: said(draft.source ?? check.sources[0]!.name),

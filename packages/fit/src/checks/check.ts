@@ -20,6 +20,9 @@ export type CheckGroup =
   | 'listening'
   | 'crowd';
 
+/** A property that has a default, or a crowd’s two. */
+export type DefaultName = 'shoe' | 'slump' | 'task' | 'working' | 'lean' | 'top' | 'tilt' | 'aspect' | 'crowd';
+
 /** Where a figure comes from. */
 export interface Source {
   /** Short name, edition and section, as a finding cites it: 'OSHA Computer Workstations, work space'. */
@@ -51,6 +54,8 @@ export interface Check {
   readonly unpublished?: string;
   /** A file may hold it to one number of its own: `limit CHECK VALUE because "…"`. */
   readonly takesLimit?: boolean;
+  /** Properties of which a default decides with, where the file is silent; a finding names those it took. */
+  readonly restsOn?: readonly DefaultName[];
   /** Where law or safety is touched. */
   readonly caution?: string;
   readonly unit?: MeasureUnit;
@@ -72,7 +77,7 @@ export interface Example {
 /** A finding before the parts that every finding of its check shares. */
 export type FindingDraft = Omit<
   Finding,
-  'check' | 'source' | 'strength' | 'caution' | 'unit' | 'related' | 'remedies' | 'assumptions'
+  'check' | 'source' | 'strength' | 'caution' | 'unit' | 'related' | 'remedies' | 'assumptions' | 'defaults'
 > &
   Partial<Pick<Finding, 'source' | 'unit' | 'related' | 'remedies' | 'assumptions'>>;
 

@@ -182,7 +182,7 @@ function findingList(findings: readonly Finding[], { show }: Booth): string {
 }
 
 function figures(
-  { check, measured, limit, margin, unit, source, strength, accepted }: Finding,
+  { check, measured, limit, margin, unit, source, strength, accepted, defaults }: Finding,
   show: DisplayUnit,
 ): string {
   const parts = [
@@ -190,6 +190,7 @@ function figures(
     limit !== undefined && unit && say`limit ${measure(limit, unit, show)}`,
     margin !== undefined && unit && say`margin ${measure(margin, unit, show)}`,
     withoutLinks(strength === 'strong' || strength === 'medium' ? source : `${source} (${said(strength)})`),
+    defaults.length > 0 && say`by default ${plainly(defaults.join('; '))}`,
     accepted !== undefined && say`accepted: ${plainly(accepted)}`,
   ];
   return ` *${[`\`${check}\``, ...parts.filter(Boolean)].join(', ')}.*`;

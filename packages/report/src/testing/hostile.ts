@@ -28,6 +28,7 @@ export function withText(text: string): Assessment {
       source: text,
       caution: text,
       assumptions: [text],
+      defaults: [text],
       remedies: finding.remedies.slice(0, 1).map((remedy) => ({ ...remedy, title: text })),
       accepted: finding.accepted && text,
       missing: finding.missing && { ...finding.missing, of: text, example: text },

@@ -14,6 +14,7 @@ export function finding(check: string, subject: Subject, rest: Partial<Finding> 
     related: [],
     remedies: [],
     assumptions: [],
+    defaults: [],
     ...rest,
   };
 }
@@ -36,6 +37,7 @@ export const larkfieldFindings: readonly Finding[] = [
     message: "Noor's feet rest on the ring.",
     origin: at(22, 55, 24),
     assumptions: ['shoe 1 in'],
+    defaults: [],
   }),
   finding('seated-elbow', sound, {
     operator: 'Noor',
@@ -54,6 +56,7 @@ export const larkfieldFindings: readonly Finding[] = [
     strength: 'weak',
     origin: at(18, 38, 11),
     assumptions: ['shoe 1 in', 'working height 0'],
+    defaults: [],
     remedies: [
       {
         title: 'Lower desk Right to 37 1/4 in: suits Noor',

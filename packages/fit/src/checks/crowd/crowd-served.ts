@@ -32,6 +32,7 @@ export const crowdServed: Check = {
     { name: 'own bound', says: 'Half of a crowd inside the outer limits as the least.', read: 'own bound' },
   ],
   strength: 'medium',
+  restsOn: ['crowd', 'shoe', 'task', 'working', 'top'],
   unit: 'ratio',
   example: {
     fires: `desk Left { width 60in  depth 27in  height 42in }

@@ -28,6 +28,7 @@ export const legsFitTop: Check = {
     },
   ],
   strength: 'common practice, no source',
+  restsOn: ['top'],
   unpublished: 'how far a leg frame stays inside its top is common practice; whether it does is geometry',
   takesLimit: true,
   unit: 'mm',

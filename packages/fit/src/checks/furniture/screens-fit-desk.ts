@@ -30,6 +30,7 @@ export const screensFitDesk: Check = {
     { name: 'common practice, no source', says: 'A screen is about 50 mm deep.', read: 'own bound' },
   ],
   strength: 'medium',
+  restsOn: ['aspect'],
   unpublished:
     'whether screens fit on a desk and beside each other is geometry; how deep a screen is, is common practice',
   unit: 'mm',

@@ -57,6 +57,7 @@ export const reach: Check = {
     },
   ],
   strength: 'weak',
+  restsOn: ['shoe', 'slump', 'lean'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -28,6 +28,7 @@ export const screenDistance: Check = {
     { name: 'ISO 9241-5:1998', says: 'At least 400 mm.', read: 'from memory' },
   ],
   strength: 'medium',
+  restsOn: ['shoe', 'slump', 'lean', 'aspect'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -37,6 +37,7 @@ export const screenHeight: Check = {
     { name: 'ANSI/HFS 100-1988', says: 'Screen within 60° below level.', read: 'in a secondary source' },
   ],
   strength: 'strong',
+  restsOn: ['shoe', 'slump', 'lean', 'aspect', 'tilt'],
   unit: 'deg',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -33,6 +33,7 @@ export const screenTilt: Check = {
     { name: 'own bound', says: 'The 20°: no source says how far from square is still good.', read: 'own bound' },
   ],
   strength: 'medium',
+  restsOn: ['shoe', 'slump', 'lean', 'tilt'],
   unit: 'deg',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -24,6 +24,7 @@ export const screenTurn: Check = {
     },
   ],
   strength: 'strong',
+  restsOn: ['lean'],
   unit: 'deg',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -50,6 +50,7 @@ export const textSize: Check = {
     },
   ],
   strength: 'strong',
+  restsOn: ['shoe', 'slump', 'lean', 'aspect'],
   unit: 'arcmin',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -29,6 +29,7 @@ export const feetSupported: Check = {
     },
   ],
   strength: 'strong',
+  restsOn: ['shoe'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 27in  height 42in }

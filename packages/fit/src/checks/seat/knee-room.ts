@@ -46,6 +46,7 @@ export const kneeRoom: Check = {
     { name: 'own allowance', says: '25 mm above the knee for clothing and moving.', read: 'own bound' },
   ],
   strength: 'strong',
+  restsOn: ['shoe', 'top'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -19,6 +19,7 @@ export const seatNotLow: Check = {
     },
   ],
   strength: 'weak',
+  restsOn: ['shoe'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 27in  height 29in }

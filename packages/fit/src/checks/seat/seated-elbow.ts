@@ -21,6 +21,7 @@ export const seatedElbow: Check = {
     { name: 'own bounds', says: 'No source gives a two-sided band: this one is composed.', read: 'own bound' },
   ],
   strength: 'weak',
+  restsOn: ['working'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 27in  height 42in }

@@ -34,6 +34,7 @@ export const thighRoom: Check = {
     },
   ],
   strength: 'strong',
+  restsOn: ['top'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 27in  height 36in  tray { drop 4in } }

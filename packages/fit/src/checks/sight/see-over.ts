@@ -39,6 +39,7 @@ export const seeOver: Check = {
     { name: 'own bound', says: 'The waist as outer limit.', read: 'own bound' },
   ],
   strength: 'weak',
+  restsOn: ['shoe', 'slump', 'lean'],
   unit: 'mm',
   example: {
     fires: `room { width 30ft  depth 50ft  stage { edge 40ft  height 36in } }

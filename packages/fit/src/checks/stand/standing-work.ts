@@ -39,6 +39,7 @@ export const standingWork: Check = {
     },
   ],
   strength: 'medium',
+  restsOn: ['shoe', 'task', 'working'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 27in  height 42in }
