@@ -1,9 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Assessment, Origin } from '@boothwright/fit';
 import { createAnalyser, type FileDiagnostic, type IssueCode } from '@boothwright/language';
+import { nodeFileSystem, readStart } from '@boothwright/language/node';
 import { URI } from 'langium';
-import { NodeFileSystem } from 'langium/node';
 
 /** What became of one booth file. */
 export interface Reading {
@@ -32,16 +31,20 @@ export function readBooth(file: string): Promise<Reading> {
 
 /** As `readBooth`, for several files one after another. */
 export function createReader(): (file: string) => Promise<Reading> {
-  const analyse = createAnalyser({ fileSystem: NodeFileSystem.fileSystemProvider() });
+  const analyse = createAnalyser({ fileSystem: nodeFileSystem() });
   return (file) => readWith(analyse, file);
 }
 
 async function readWith(analyse: ReturnType<typeof createAnalyser>, file: string): Promise<Reading> {
   let text: string;
   try {
-    text = await readFile(file, 'utf8');
+    text = await readStart(file);
   } catch (error) {
     return { file, understood: false, problems: [{ severity: 'error', message: unreadable(error) }] };
+  }
+  if (!file.endsWith('.booth')) {
+    const message = 'this is no booth file: its name does not end in .booth.';
+    return { file, understood: false, problems: [{ severity: 'error', message }] };
   }
   const uri = URI.file(path.resolve(file));
   const { diagnostics, assessment } = await analyse({ uri, text });

@@ -1,8 +1,8 @@
 import { open, realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { isReport } from '@boothwright/report';
-import writeFileAtomic from 'write-file-atomic';
 import { UsageError } from './status.js';
+import { writeWhole } from './whole-file.js';
 
 export interface WriteOptions {
   /** Replace a file that this product did not make. */
@@ -22,7 +22,7 @@ export async function writeReport(
 ): Promise<void> {
   try {
     await refuse(target, force, source);
-    await writeFileAtomic(target, typeof content === 'string' ? content : Buffer.from(content));
+    await writeWhole(target, content);
   } catch (error) {
     throw error instanceof UsageError ? error : new UsageError(refusal(target, error));
   }
@@ -66,11 +66,17 @@ export function refusal(target: string, error: unknown): string {
       return `the folder ${folder} does not exist: make it first, or name another.`;
     case 'ENOTDIR':
       return `${folder} is not a folder.`;
+    case 'ELOOP':
+      return `${target} is a link that leads back to itself: name another file.`;
+    case 'ENAMETOOLONG':
+      return `${target} is too long a name: choose a shorter one.`;
     case 'EACCES':
     case 'EPERM':
     case 'EROFS':
       return `${target} may not be written: choose a folder that is yours.`;
     case 'ENOSPC':
+    case 'EDQUOT':
+    case 'EFBIG':
       return `there is no room left to write ${target}.`;
     default:
       return `${target} could not be written: ${error instanceof Error ? error.message : String(error)}`;

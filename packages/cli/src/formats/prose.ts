@@ -1,9 +1,9 @@
 import { stripVTControlCharacters } from 'node:util';
 import wrapAnsi from 'wrap-ansi';
 
-/** One line without control characters: a name in a file must not drive the terminal. */
+/** One line without control characters and without turns of direction: a name in a file must not drive the terminal. */
 export function plain(text: string): string {
-  return stripVTControlCharacters(text).replace(/[\u0000-\u001f\u007f-\u009f]+/g, ' ');
+  return stripVTControlCharacters(text).replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]+/g, ' ');
 }
 
 /** Breaks prose at a width, `first` before its first line and `rest` before the others. */

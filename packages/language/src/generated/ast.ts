@@ -14,7 +14,7 @@ export const BoothTerminals = {
     TEXT: /"(\\.|[^"“”\\\r\n])*["”]|“[^"“”\r\n]*["”]/,
     OPEN_TEXT: /["“”][^"“”{}\r\n]*/,
     QUANTITY: /(?:[-−])?((?:[0-9]+(?:\.[0-9]+)?[ \t]*[x×X:][ \t]*[0-9]+(?:\.[0-9]+)?(?![\w\u00AA-\uDFFF]))|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?:(?:['’′]|[ \t]*(?:feet|foot|ft)(?![A-Za-z])))(?:[ \t]+|-|(?=[0-9.]))(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?:(?:''|’’|["“”″]|[ \t]*(?:inches|inch|in)(?![\w\u00AA-\uDFFF]))))|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?:(?:['’′]|[ \t]*(?:feet|foot|ft)(?![A-Za-z])))(?:[ \t]+|(?=[0-9.]))(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?![\w\u00AA-\uDFFF]|\.[0-9]|[\/'"°%]|[ \t]*(?:mm|cm|m|inches|inch|in|feet|foot|ft|degrees|deg|kg|lbs|lb|px|x|×|°|%)(?![A-Za-z])))|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))((?:(?:''|’’|["“”″]|[ \t]*(?:inches|inch|in)(?![\w\u00AA-\uDFFF])))|(?:(?:['’′]|[ \t]*(?:feet|foot|ft)(?![A-Za-z])))|(?:[ \t]*(?:[°%]|(?:millimetres?|millimeters?|centimetres?|centimeters?|metres?|meters?|mm|cm|m|feet|foot|ft|degrees?|deg|kilograms?|kg|pounds?|lbs|lb|px)(?![\w\u00AA-\uDFFF])))))|(?:[0-9]+,[0-9]+[ \t]*(?:inches|inch|in|mm|cm|m|feet|foot|ft|kg|lbs|lb|deg|px)(?![A-Za-z])|[0-9]+,[0-9]+[^\s{},]*)|(?:(?:(?:[0-9]+(?:[ \t]+|-)[0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]*[ \t]?[\u00BC-\u00BE\u2150-\u215E]|[0-9]+(?:\.[0-9]+)?|\.[0-9]+))(?![\w\u00AA-\uDFFF]|\.(?!\.)|,[0-9]|['"°%:]|\/(?![\/*])|[ \t]+[0-9]+\/))|(?:(?:[0-9]+[ \t]+(?=[0-9]+\/))?(?:[0-9\u00BC-\u00BE\u2150-\u215E]|\.[0-9])(?:(?!\.\.|\/\/|\/\*)[^\s{},])*))/,
-    ID: /[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/,
+    ID: /[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u167F\u1681-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u167F\u1681-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF-]*/,
 };
 
 export type BoothTerminalNames = keyof typeof BoothTerminals;
@@ -260,7 +260,7 @@ export function isBlockKind(item: unknown): item is BlockKind {
 export type CheckName = 'reach' | 'seat-depth' | 'seat-width' | 'toe-space' | 'wheelchair-space' | string;
 
 export function isCheckName(item: unknown): item is CheckName {
-    return item === 'seat-depth' || item === 'seat-width' || item === 'toe-space' || item === 'wheelchair-space' || item === 'reach' || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
+    return item === 'seat-depth' || item === 'seat-width' || item === 'toe-space' || item === 'wheelchair-space' || item === 'reach' || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u167F\u1681-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u167F\u1681-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF-]*/.test(item)));
 }
 
 export type Direction = 'back' | 'down' | 'forward' | 'left' | 'right' | 'up';
@@ -467,7 +467,7 @@ export function isOuterItem(item: unknown): item is OuterItem {
 export type OuterOddKey = SoftWord | Wall | string;
 
 export function isOuterOddKey(item: unknown): item is OuterOddKey {
-    return isSoftWord(item) || isWall(item) || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
+    return isSoftWord(item) || isWall(item) || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u167F\u1681-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u167F\u1681-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF-]*/.test(item)));
 }
 
 export interface Placement extends langium.AstNode {
@@ -492,7 +492,7 @@ export function isPlacement(item: unknown): item is Placement {
 export type PlainName = SoftWord | string;
 
 export function isPlainName(item: unknown): item is PlainName {
-    return isSoftWord(item) || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFFEF-]*/.test(item)));
+    return isSoftWord(item) || (typeof item === 'string' && (/[_A-Za-z\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02FF\u0370-\u037D\u037F-\u167F\u1681-\u1FFF\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF][_A-Za-z0-9\u00AA\u00B5\u00B7\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u037D\u037F-\u167F\u1681-\u1FFF\u200C\u200D\u2C00-\u2FEF\u3001-\uDFFF\uF900-\uFDCF\uFDF0-\uFEFE\uFF00-\uFFEF-]*/.test(item)));
 }
 
 /** A property whose values are quantities, words of the language or texts. */

@@ -9,7 +9,9 @@ import type {
   Placement,
   Room,
   Seat,
+  Workstation,
 } from '@boothwright/fit';
+import { bounds } from '../bounds.js';
 import {
   type Accept,
   type Block,
@@ -65,17 +67,19 @@ export function readBooth(document: LangiumDocument, visible: readonly LangiumDo
       .filter(({ kind }) => kind === 'stool' || kind === 'chair')
       .flatMap((block) => readings.of(block, () => eachNamed([new Sheet(block)], readSeat)) as Seat[]),
     monitors: each('monitor', readMonitor),
-    workstations: each('workstation', readWorkstation),
+    workstations: withinBounds(each('workstation', readWorkstation)),
     walkways: each('walkway', readWalkway),
     racks: each('rack', readRack),
     skirts: each('skirt', readSkirt),
     platforms: each('platform', readPlatform),
     cables: each('cable', readCable),
-    placements: roots
-      .flatMap((root) => root.placements)
-      .flatMap(
-        (node) => (readings.of(node, () => readPlacement(node, new Sheet(node))) as Placement | undefined) ?? [],
-      ),
+    placements: placedWithinBounds(
+      roots
+        .flatMap((root) => root.placements)
+        .flatMap(
+          (node) => (readings.of(node, () => readPlacement(node, new Sheet(node))) as Placement | undefined) ?? [],
+        ),
+    ),
   };
 }
 
@@ -92,6 +96,22 @@ function readFrame(booth: Block | undefined): Pick<Booth, 'origin' | 'limits' | 
     slump: frame.lengthOr('slump'),
     overrides: (booth?.items ?? []).filter(isLimit).flatMap(readOverride),
   };
+}
+
+/** As many people as are computed; a workstation that keeps all of its own stays the same object. */
+function withinBounds(workstations: readonly Workstation[]): Workstation[] {
+  let places = 0;
+  return workstations.map((station) => {
+    const people = station.people.slice(0, Math.min(bounds.people, bounds.places - places));
+    places += people.length;
+    return people.length === station.people.length ? station : { ...station, people };
+  });
+}
+
+/** As many placed pieces as are computed. */
+function placedWithinBounds(placements: readonly Placement[]): Placement[] {
+  let count = 0;
+  return placements.filter(({ pieces }) => (count += pieces.length) <= bounds.pieces);
 }
 
 /** A file is a booth, to be assessed, if it has a booth or a workstation; else it holds furniture for others. */

@@ -1,4 +1,5 @@
 import { type AstNode, type CstNode, isCompositeCstNode, isLeafCstNode, type ParseResult } from 'langium';
+import { bounds } from '../bounds.js';
 import { type Block, type Document, isDocument } from '../generated/ast.js';
 
 /** Parses a text that stands for a whole document. */
@@ -12,7 +13,7 @@ export type Parse = (text: string) => ParseResult;
 export function patch(old: ParseResult, text: string, parse: Parse): ParseResult | undefined {
   const root = old.value;
   const rootCst = root.$cstNode;
-  if (!isDocument(root) || !rootCst || !isClean(old)) return undefined;
+  if (!isDocument(root) || !rootCst || !isClean(old) || text.length > bounds.characters) return undefined;
   const change = changeBetween(rootCst.root.fullText, text);
   const index = blockAround(root.blocks, change);
   const block = root.blocks[index];

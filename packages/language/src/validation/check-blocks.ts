@@ -7,6 +7,7 @@ import { entryOfHolder, isInPlace, nestedOf, originOf, partOf } from '../syntax/
 import { type Kind, kinds } from '../vocabulary/entries.js';
 import { entryOf } from '../vocabulary/vocabulary.js';
 import { checkItems } from './check-items.js';
+import { checkMany } from './check-many.js';
 import { checkReference } from './check-names.js';
 import { checkPlacements } from './check-placements.js';
 import { aOf, type Context } from './context.js';
@@ -30,6 +31,7 @@ export function checkBlocks(context: Context): void {
   checkOnce(root.blocks, context);
   checkNames(context);
   checkPlacements(context);
+  checkMany(context);
   checkItems(root, context);
 }
 

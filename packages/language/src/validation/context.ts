@@ -1,5 +1,5 @@
 import { listOf, said } from '@boothwright/fit';
-import { type LangiumDocument, UriUtils } from 'langium';
+import { type LangiumDocument, type URI, UriUtils } from 'langium';
 import type { DisplayUnit } from '@boothwright/fit';
 import type { Document, Odd } from '../generated/ast.js';
 import type { CstNode } from 'langium';
@@ -19,6 +19,8 @@ export class Context {
     readonly show: DisplayUnit,
     /** The ids of the checks, and of those that take a limit of the file's own. */
     readonly checks: { readonly all: readonly string[]; readonly limits: readonly string[] },
+    /** Whether an imported file that is not visible is there, but one too many. */
+    readonly isBeyond: (uri: URI) => boolean,
     private readonly passOn: Report,
   ) {}
 

@@ -249,6 +249,25 @@ export const faultHelp: Record<IssueCode, FaultHelp> = {
     instead: 'Remove one of the imports that the message lists.',
     example: { wrong: 'import "hall.booth"', right: 'import "furniture.booth"' },
   },
+  'hidden-character': {
+    title: 'A character that is not seen',
+    means: 'The text holds a character that shows nothing, but turns the order of what is read or drives a terminal.',
+    instead: 'Remove it; the quick fix does.',
+    example: { wrong: 'booth "Hall\u202e" { }', right: 'booth "Hall" { }' },
+  },
+  'too-large': {
+    title: 'More than is read',
+    means:
+      'A file, a word, a list or a set of imports exceeds what this program takes on; the message says how much may be.',
+    instead: 'Split what is too large. People who are many are a crowd.',
+    example: { wrong: `desk ${'Long'.repeat(600)} { width 60in  depth 27in  height 40in }`, right: desk },
+  },
+  'more-faults': {
+    title: 'More faults than are shown',
+    means: 'The file has more faults than anybody reads; the first are shown.',
+    instead: 'Mend the first ones: the rest often goes with them.',
+    example: { wrong: '} '.repeat(1002), right: desk },
+  },
   'checks-stopped': {
     title: 'The checks stopped',
     means: 'A fault of the program, not of your file, stopped the checks. Nothing was checked but the text.',

@@ -40,6 +40,9 @@ export const issueCodes = [
   'import-path',
   'import-missing',
   'import-circle',
+  'hidden-character',
+  'too-large',
+  'more-faults',
   'checks-stopped',
 ] as const;
 

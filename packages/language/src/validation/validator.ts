@@ -34,8 +34,9 @@ export class BoothValidator extends DefaultDocumentValidator {
   ): Promise<Diagnostic[]> {
     if (options.categories && !options.categories.includes('built-in')) return [];
     await interruptAndCheck(token);
-    const visible = this.services.workspace.Imports.visibleFrom(document);
-    const issues = checkDocument(document, visible, this.checks);
+    const { Imports } = this.services.workspace;
+    const visible = Imports.visibleFrom(document);
+    const issues = checkDocument(document, visible, this.checks, (uri) => Imports.isBeyond(uri, visible));
     const diagnostics = issues.map((issue) => this.ofIssue(issue));
     await interruptAndCheck(token);
     const hasFaults = issues.length > 0 || visible.some((each) => each !== document && isFaulty(each));

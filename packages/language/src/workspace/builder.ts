@@ -8,7 +8,7 @@ import {
   type URI,
 } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
-import { importsOf } from './imports.js';
+import { Gathering, importsOf } from './imports.js';
 
 /** Changes that follow each other faster than this are typing, in milliseconds. */
 const BURST = 300;
@@ -85,19 +85,29 @@ export class BoothDocumentBuilder extends DefaultDocumentBuilder {
     token: Cancellation.CancellationToken,
   ): Promise<LangiumDocument[]> {
     const all = new Set(documents);
-    for (const document of all) {
-      if (document.state < DocumentState.Parsed) {
-        const start = performance.now();
-        await this.langiumDocumentFactory.update(document, token);
-        this.lastParse = performance.now() - start;
-        await this.notifyDocumentPhase(document, DocumentState.Parsed);
-      }
-      for (const { uri } of importsOf(document)) {
-        const imported = uri && (await this.load(uri));
-        if (imported && imported.state < DocumentState.Validated) all.add(imported);
+    for (const document of documents) {
+      const gathering = new Gathering(document);
+      for (const each of gathering.files) {
+        all.add(each);
+        await this.parse(each, token);
+        for (const { uri } of importsOf(each)) {
+          if (gathering.isFull) break;
+          const imported = uri && (await this.load(uri));
+          if (!imported) continue;
+          await this.parse(imported, token);
+          gathering.take(imported);
+        }
       }
     }
-    return [...all];
+    return [...all].filter((document) => documents.includes(document) || document.state < DocumentState.Validated);
+  }
+
+  private async parse(document: LangiumDocument, token: Cancellation.CancellationToken): Promise<void> {
+    if (document.state >= DocumentState.Parsed) return;
+    const start = performance.now();
+    await this.langiumDocumentFactory.update(document, token);
+    this.lastParse = performance.now() - start;
+    await this.notifyDocumentPhase(document, DocumentState.Parsed);
   }
 
   private async load(uri: URI): Promise<LangiumDocument | undefined> {

@@ -2,6 +2,7 @@ import { say } from '@boothwright/fit';
 import type { URI } from 'langium';
 import { type LangiumDocument, type LangiumDocuments, UriUtils, WorkspaceCache } from 'langium';
 import { type Document, type Import, isDocument } from '../generated/ast.js';
+import { bounds } from '../bounds.js';
 import type { BoothServices } from '../services.js';
 import { readText } from '../syntax/texts.js';
 
@@ -28,15 +29,49 @@ export class Imports {
   }
 
   private reach(document: LangiumDocument): readonly LangiumDocument[] {
-    const found = new Set([document]);
-    for (const each of found) {
+    const found = new Gathering(document);
+    for (const each of found.files)
       for (const { uri } of importsOf(each)) {
         const imported = uri && this.documents.getDocument(uri);
-        if (imported) found.add(imported);
+        if (imported) found.take(imported);
       }
-    }
-    return [...found];
+    return [...found.files];
   }
+
+  /** Whether a file is left out because there are more, or larger ones, than may be. */
+  isBeyond(uri: URI, visible: readonly LangiumDocument[]): boolean {
+    const document = this.documents.getDocument(uri);
+    if (visible.length >= bounds.files) return true;
+    return document !== undefined && !visible.includes(document);
+  }
+}
+
+/** A file and those that it imports, as far as their number and their size may go. */
+export class Gathering {
+  readonly files: Set<LangiumDocument>;
+  private characters: number;
+
+  constructor(first: LangiumDocument) {
+    this.files = new Set([first]);
+    this.characters = lengthOf(first);
+  }
+
+  get isFull(): boolean {
+    return this.files.size >= bounds.files;
+  }
+
+  take(document: LangiumDocument): void {
+    const length = lengthOf(document);
+    if (this.files.has(document) || this.isFull || this.characters + length > bounds.characters) return;
+    this.files.add(document);
+    this.characters += length;
+  }
+}
+
+/** A file that is too large by itself is read no further, and says so; it takes no room from others. */
+function lengthOf({ textDocument }: LangiumDocument): number {
+  const { length } = textDocument.getText();
+  return length > bounds.characters ? 0 : length;
 }
 
 export function importsOf(document: LangiumDocument): readonly Imported[] {
