@@ -166,7 +166,7 @@ describe('an editor', () => {
     const editor = await start();
     editor.files.files.set(uriOf('furniture.booth').toString(), 'desk Long { width 60 }');
     await editor.open('import "furniture.booth"\ndesk A { width 60 }');
-    expect(editor.shown()).toEqual({ 'hall.booth': 1, 'furniture.booth': 1 });
+    await expect.poll(() => editor.shown()).toEqual({ 'hall.booth': 1, 'furniture.booth': 1 });
     await editor.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
     await expect.poll(() => editor.shown()).toEqual({ 'hall.booth': 0, 'furniture.booth': 0 });
   });
