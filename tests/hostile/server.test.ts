@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { Diagnostic } from 'vscode-languageserver-protocol';
 import { hostile } from './texts.js';
 import { ServerProcess, serverBundle } from './server-process.js';
 
@@ -16,7 +17,7 @@ afterEach(() => server.stop());
 test.each(hostile)('with $name open the server answers, and the next text is checked', async ({ text, says }) => {
   await server.open(text);
   const said = await server.says(() => true);
-  if (says) expect(said.map(({ message }) => String(message)).join('\n')).toMatch(says);
+  if (says) expect(said.map(textOf).join('\n')).toMatch(says);
   else expect(said.filter(({ severity }) => severity === 1)).toEqual([]);
 
   const position = { line: 0, character: 3 };
@@ -29,8 +30,12 @@ test.each(hostile)('with $name open the server answers, and the next text is che
   await server.ask('semanticTokens/full');
   await server.ask('codeAction', { range, context: { diagnostics: said.slice(0, 1) } });
   const edits = await server.ask<unknown[] | null>('formatting', { options });
-  if (said.some(({ message }) => String(message).includes('Nothing of'))) expect(edits ?? []).toEqual([]);
+  if (said.some((diagnostic) => textOf(diagnostic).includes('Nothing of'))) expect(edits ?? []).toEqual([]);
 
   await server.change(good);
   await server.says((diagnostics) => diagnostics.some(({ code }) => code === 'skirt-drop'));
 });
+
+function textOf({ message }: Diagnostic): string {
+  return typeof message === 'string' ? message : message.value;
+}
