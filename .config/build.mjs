@@ -43,6 +43,12 @@ const bundles = [
     entry: 'packages/language/src/browser/main.ts',
     out: 'packages/extension/dist/server.web.js',
   },
+  {
+    ...browser,
+    format: 'iife',
+    entry: 'packages/extension/src/webview/main.tsx',
+    out: 'packages/extension/dist/preview.js',
+  },
 ];
 /** The language server as a program of its own, for other editors. */
 const server = {

@@ -71,6 +71,7 @@ export default tseslint.config(
     restrict([`packages/${name}/src/**/*.{ts,tsx}`], name === 'cli' ? boundaries(name) : [...boundaries(name), node], [
       ...tests,
       'packages/language/src/node/**',
+      'packages/language/src/testing/editor.ts',
       'packages/extension/src/extension.ts',
     ]),
   ]),

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { corner } from './harness/booths.js';
 import { activated, type Editor, openEditor } from './harness/editor.js';
+import { previewOf } from './harness/preview.js';
 
 const soon = { timeout: 30_000 };
 let editor: Editor;
@@ -42,6 +43,18 @@ test('a worker writes the report as PDF', async () => {
     .toContain('fit-report.pdf');
   await editor.press('Enter');
   await expect.poll(() => editor.read('corner-fit-report.pdf'), soon).toMatch(/^%PDF-[^]*MadeBy[^]*%%EOF\s*$/);
+});
+
+test('the preview says what there is to draw, from a worker too', async () => {
+  await editor.open('hall.booth');
+  await editor.run('Boothwright: Show preview beside the text');
+  const frame = await previewOf(editor);
+  await frame.getByText('This file cannot be read yet').waitFor();
+  await editor.press('ControlOrMeta+1');
+  await editor.goTo(3, 'desk Right { width 60'.length + 1);
+  await editor.type('in');
+  await frame.getByRole('heading', { name: 'Sound from the side' }).waitFor();
+  await editor.screenshot('preview');
 });
 
 test('the extension does not run on the server', () => {

@@ -10,6 +10,7 @@ import {
 import { advise } from './commands/advise.js';
 import { explain, servePages } from './commands/explain.js';
 import { newBooth } from './commands/new-booth.js';
+import { providePreviews } from './preview/previews.js';
 import { writeReport } from './commands/write-report.js';
 import { answerFileRequests } from './file-requests.js';
 import { traceInto } from './log.js';
@@ -41,6 +42,7 @@ export async function start(
       showsAdvice: true,
       showsVerdict: true,
       opensPages: true,
+      showsPreview: true,
       sentences: l10n.bundle,
     } satisfies ClientOptions,
   });
@@ -51,6 +53,7 @@ export async function start(
     ...answerFileRequests(client),
     servePages(),
     commands.registerCommand('boothwright.newBooth', newBooth),
+    ...providePreviews(context, client),
     commands.registerCommand('boothwright.writeReport', () => writeReport(context, client, renderPdf)),
     commands.registerCommand(adviseCommand, (params?: Partial<AdviceParams>) => advise(client, params)),
     commands.registerCommand(explainCommand, (params?: ExplainParams) => explain(params)),

@@ -1,6 +1,7 @@
 export * from './units.js';
 export * from './booth.js';
 export * from './assessment.js';
+export * from './piece.js';
 export type * from './figures/figures.js';
 export * from './format.js';
 export * from './bodies/dimensions.js';

@@ -27,6 +27,8 @@ export interface ClientOptions {
   readonly sentences?: Readonly<Record<string, string>>;
   /** It has the command `adviseCommand`, so that lenses may call it. */
   readonly showsAdvice?: boolean;
+  /** It has the command `showSideCommand`, so that lenses may call it. */
+  readonly showsPreview?: boolean;
   /** It opens the addresses of `pageUri` and has the command `explainCommand`, so that codes may lead there. */
   readonly opensPages?: boolean;
   /** It wants `verdictNotification`. */
@@ -100,3 +102,5 @@ export interface FileEntry {
   readonly isFile: boolean;
   readonly isDirectory: boolean;
 }
+
+export * from './preview/protocol.js';

@@ -1,6 +1,7 @@
-import { EmptyFileSystemProvider, type LangiumDocument } from 'langium';
+import { EmptyFileSystemProvider, type LangiumDocument, TextDocument } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
 import type { Assessment } from '@boothwright/fit';
+import type { FileEdit } from './preview/set.js';
 import type { BoothContext, BoothServices } from './services.js';
 
 /** Makes services that know no file, to try a text without touching what the editor shows. */
@@ -13,14 +14,31 @@ export class Trial {
     private readonly create: Create,
   ) {}
 
-  async assess(document: LangiumDocument, text: string): Promise<Assessment | undefined> {
+  assess(document: LangiumDocument, text: string): Promise<Assessment | undefined> {
+    return this.assessAs(document, (each) => (each === document ? text : each.textDocument.getText()));
+  }
+
+  /** As `assess`, with edits of the file and of those that it imports. */
+  assessWith(document: LangiumDocument, edits: readonly FileEdit[]): Promise<Assessment | undefined> {
+    return this.assessAs(document, ({ textDocument, uri }) =>
+      TextDocument.applyEdits(
+        textDocument,
+        edits.filter((edit) => edit.uri === uri.toString()),
+      ),
+    );
+  }
+
+  private async assessAs(
+    document: LangiumDocument,
+    textOf: (each: LangiumDocument) => string,
+  ): Promise<Assessment | undefined> {
     const { shared, booth } = this.create({
       fileSystemProvider: () => new EmptyFileSystemProvider(),
       computation: this.services.Computation,
     });
     const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = shared.workspace;
     const drafts = this.services.workspace.Imports.visibleFrom(document).map((each) =>
-      LangiumDocumentFactory.fromString(each === document ? text : each.textDocument.getText(), each.uri),
+      LangiumDocumentFactory.fromString(textOf(each), each.uri),
     );
     for (const draft of drafts) LangiumDocuments.addDocument(draft);
     await DocumentBuilder.build(drafts);

@@ -220,6 +220,17 @@ export class Editor {
     return [...logged, ...this.complaints.filter((text) => /boothwright/i.test(text))];
   }
 
+  /** What the browser refused because a page's content security policy forbids it. */
+  refusals(): string[] {
+    return this.complaints.filter((text) => /content security policy/i.test(text));
+  }
+
+  /** Loads the whole window anew, as after a crash or a restart. */
+  async reload(): Promise<void> {
+    await this.page.reload();
+    await this.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
+  }
+
   /** Leaves a picture under tests/editor/output. */
   async screenshot(title: string): Promise<void> {
     await this.page.screenshot({ path: path.join(outputFolder, `${this.name}-${title}.png`) });

@@ -15,6 +15,10 @@ export class EditorAbilities {
     return this.options.showsAdvice === true;
   }
 
+  get showsPreview(): boolean {
+    return this.options.showsPreview === true;
+  }
+
   get opensPages(): boolean {
     return this.options.opensPages === true;
   }

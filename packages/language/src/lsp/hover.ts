@@ -40,6 +40,12 @@ export class BoothHoverProvider implements HoverProvider {
       : undefined;
   }
 
+  /** What is said of a block where it is named, in Markdown, with the figures of the booth that `main` describes. */
+  describe(block: Block, main: LangiumDocument): string {
+    const parts = block.name === undefined ? this.ofKind(block, main) : this.ofName(block, main);
+    return parts.filter(Boolean).join('\n\n');
+  }
+
   private contentOf(leaf: LeafCstNode, document: LangiumDocument): Part[] {
     const node = leaf.astNode;
     const property = AstUtils.getContainerOfType(node, isPropertyNode);

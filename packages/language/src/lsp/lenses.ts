@@ -2,7 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import { type Assessment, checks, type Finding, type Served, type Verdict, formatPercent, say } from '@boothwright/fit';
 import type { CodeLens } from 'vscode-languageserver-types';
-import { adviseCommand, type AdviceParams } from '../protocol.js';
+import { adviseCommand, type AdviceParams, showSideCommand, type ShowSideParams } from '../protocol.js';
 import type { BoothServices } from '../services.js';
 
 const bodyChecks = new Set(checks.filter(({ rule }) => rule).map(({ id }) => id));
@@ -10,7 +10,7 @@ const worstFirst: readonly Verdict[] = ['fail', 'marginal', 'unknown', 'pass'];
 /** More than these are counted: a lens is one line. */
 const DETAILS = 2;
 
-/** Above each workstation, whom it fits and what is wrong for the others; and a way to ask for advice, in an editor that shows it. */
+/** Above each workstation, whom it fits and what is wrong for the others; and ways to see it from the side and to ask for advice, in an editor that shows them. */
 export class BoothCodeLensProvider implements CodeLensProvider {
   constructor(private readonly services: BoothServices) {}
 
@@ -22,9 +22,12 @@ export class BoothCodeLensProvider implements CodeLensProvider {
       .filter(({ origin }) => origin.uri === uri)
       .flatMap(({ name, origin: { start, end }, served }) => {
         const range = { start, end };
-        const params: AdviceParams = { uri, workstation: name };
+        const params: AdviceParams & ShowSideParams = { uri, workstation: name };
         return [
           { range, command: { title: verdictOn(name, served, assessment!), command: '' } },
+          ...(this.services.Editor.showsPreview
+            ? [{ range, command: { title: 'Show', command: showSideCommand, arguments: [params] } }]
+            : []),
           ...(this.services.Editor.showsAdvice
             ? [{ range, command: { title: say`What would fit?`, command: adviseCommand, arguments: [params] } }]
             : []),

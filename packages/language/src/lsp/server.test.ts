@@ -1,122 +1,24 @@
-import { PassThrough } from 'node:stream';
 import { afterEach, describe, expect, test } from 'vitest';
 import {
-  createConnection,
-  createProtocolConnection,
   type CodeAction,
   type CodeLens,
   type CompletionList,
   type Diagnostic,
   type Hover,
-  type InlayHint,
   type InitializeResult,
-  type ProtocolConnection,
-  type PublishDiagnosticsParams,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-languageserver/node';
+  type InlayHint,
+} from 'vscode-languageserver';
 import {
   adviceRequest,
   type AdviceResult,
   assessmentRequest,
   type AssessmentResult,
   type ClientOptions,
-  type FileEntry,
-  readDirectoryRequest,
-  readFileRequest,
   verdictNotification,
   type VerdictParams,
 } from '../protocol.js';
-import { memoryFiles, uriOf } from '../testing/memory.js';
-import { EditorFileSystem } from './files.js';
-import { serve } from './server.js';
-
-const uri = uriOf('hall.booth').toString();
-
-/** An editor that speaks to the server over streams, and reads files for it. */
-class Editor {
-  readonly connection: ProtocolConnection;
-  readonly files = memoryFiles({ 'furniture.booth': 'desk Long { width 60in  height 40in }' });
-  private readonly published: PublishDiagnosticsParams[] = [];
-  /** How often the server said that hints are stale. */
-  refreshed = 0;
-  settings: unknown = null;
-  private version = 0;
-
-  constructor() {
-    const [up, down] = [new PassThrough(), new PassThrough()];
-    const server = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
-    serve(server, () => new EditorFileSystem(server));
-    this.connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
-    this.connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
-      this.published.push(params);
-    });
-    this.connection.onRequest(readFileRequest, ({ uri: file }: { uri: string }) => {
-      const text = this.files.files.get(file);
-      if (text === undefined) throw new Error('no such file');
-      return text;
-    });
-    this.connection.onRequest(readDirectoryRequest, (): FileEntry[] =>
-      [...this.files.files.keys()].map((file) => ({ uri: file, isFile: true, isDirectory: false })),
-    );
-    this.connection.onRequest('workspace/configuration', ({ items }: { items: { section: string }[] }) =>
-      items.map(({ section }) => (section === 'boothwright' ? this.settings : null)),
-    );
-    this.connection.onRequest('workspace/inlayHint/refresh', () => {
-      this.refreshed++;
-      return null;
-    });
-    this.connection.onRequest('client/registerCapability', () => null);
-    this.connection.listen();
-  }
-
-  async start(initializationOptions?: ClientOptions, textDocument?: object): Promise<InitializeResult> {
-    const result = await this.connection.sendRequest<InitializeResult>('initialize', {
-      processId: null,
-      rootUri: null,
-      workspaceFolders: null,
-      initializationOptions,
-      capabilities: { workspace: { configuration: true }, textDocument },
-    });
-    await this.connection.sendNotification('initialized', {});
-    return result;
-  }
-
-  async open(text: string): Promise<Diagnostic[]> {
-    await this.connection.sendNotification('textDocument/didOpen', {
-      textDocument: { uri, languageId: 'booth', version: ++this.version, text },
-    });
-    return this.nextDiagnostics();
-  }
-
-  async change(text: string): Promise<Diagnostic[]> {
-    await this.connection.sendNotification('textDocument/didChange', {
-      textDocument: { uri, version: ++this.version },
-      contentChanges: [{ text }],
-    });
-    return this.nextDiagnostics();
-  }
-
-  assessment(): Promise<AssessmentResult | null> {
-    return this.connection.sendRequest<AssessmentResult | null>(assessmentRequest, { uri });
-  }
-
-  /** How many diagnostics each file shows now. */
-  shown(): Record<string, number> {
-    const name = (file: string) => file.slice(file.lastIndexOf('/') + 1);
-    return Object.fromEntries(this.published.map(({ uri: file, diagnostics }) => [name(file), diagnostics.length]));
-  }
-
-  async nextDiagnostics(): Promise<Diagnostic[]> {
-    const seen = this.published.length;
-    for (let tries = 0; tries < 200; tries++) {
-      const found = this.published.slice(seen).find((params) => params.uri === uri);
-      if (found) return found.diagnostics;
-      await new Promise((resolve) => setTimeout(resolve, 10));
-    }
-    throw new Error('no diagnostics came');
-  }
-}
+import { Editor, uri } from '../testing/editor.js';
+import { uriOf } from '../testing/memory.js';
 
 let latest: Editor | undefined;
 afterEach(() => latest?.connection.dispose());

@@ -18,6 +18,7 @@ import {
   type AssessmentResult,
   type ClientOptions,
 } from '../protocol.js';
+import { servePreview } from '../preview/requests.js';
 import { type Computation, createBoothServices } from '../services.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 import { selectionRangesOf } from './selection.js';
@@ -93,6 +94,8 @@ export function serve(
   );
 
   tellVerdicts(connection, shared, booth);
+  servePreview(connection, shared, booth, current, (result) => forReport(result, false, booth.Computation));
+
   connection.onSelectionRanges(
     createRequestHandler<SelectionRangeParams, SelectionRange[]>(
       (_, document, { positions }) => selectionRangesOf(document, positions),
@@ -110,7 +113,7 @@ export function serve(
   startLanguageServer(shared);
 }
 
-/** A report is written in English, so what it tells of is computed in English too, the figures of its drawings with it. */
+/** A report is written in English, and drawings are, so what it tells of is computed in English too, the figures of its drawings with it. */
 function forReport(result: AssessmentResult, advice: boolean, { assess, advise }: Computation): AssessmentResult {
   const { booth } = result.assessment;
   const english = speaksEnglish() ? result.assessment : undefined;

@@ -18,6 +18,7 @@ import { textWidth } from './text-width.js';
 export interface Wanted {
   readonly kind: string;
   readonly name?: string;
+  readonly station?: string;
   readonly label: Label;
   readonly spots: readonly Spot[];
   /** 0 if not said. */
@@ -45,11 +46,15 @@ export class Board {
   /** Everything that was drawn, with the labels on top of all lines; and the labels for which no place was left. */
   finished(): Pick<Drawing, 'sheet' | 'pieces' | 'omitted'> {
     const omitted: string[] = [];
-    for (const { kind, name, label, spots, from, dearest } of this.wanted.sort((a, b) => b.priority - a.priority)) {
+    for (const { kind, name, station, label, spots, from, dearest } of this.wanted.sort(
+      (a, b) => b.priority - a.priority,
+    )) {
       const placed = this.labels.place(label, spots, dearest);
       if (!placed && dearest === undefined) omitted.push(label.lines.join(' '));
       if (placed)
-        this.texts.push(pieceOf(kind, name, [...this.leader(placed, from), ...this.shapesOf(placed)], label.mark));
+        this.texts.push(
+          pieceOf(kind, name, [...this.leader(placed, from), ...this.shapesOf(placed)], label.mark, station),
+        );
     }
     this.wanted.length = 0;
     return { sheet: this.sheet, pieces: [...this.pieces, ...this.texts], omitted };
@@ -65,8 +70,8 @@ export class Board {
     return { x: left + x * scale, y: top - y * scale };
   }
 
-  add(kind: string, name: string | undefined, shapes: readonly Shape[], verdict?: Verdict): void {
-    if (shapes.length > 0) this.pieces.push(pieceOf(kind, name, shapes, verdict));
+  add(kind: string, name: string | undefined, shapes: readonly Shape[], verdict?: Verdict, station?: string): void {
+    if (shapes.length > 0) this.pieces.push(pieceOf(kind, name, shapes, verdict, station));
   }
 
   /** Asks for a label. It goes where it fits best once all lines are drawn, those of a high priority first. */
@@ -115,6 +120,18 @@ export class Board {
   }
 }
 
-function pieceOf(kind: string, name: string | undefined, shapes: readonly Shape[], verdict?: Verdict): Piece {
-  return { kind, ...(name !== undefined && { name }), ...(verdict && { verdict }), shapes };
+function pieceOf(
+  kind: string,
+  name: string | undefined,
+  shapes: readonly Shape[],
+  verdict?: Verdict,
+  station?: string,
+): Piece {
+  return {
+    kind,
+    ...(name !== undefined && { name }),
+    ...(station !== undefined && { station }),
+    ...(verdict && { verdict }),
+    shapes,
+  };
 }

@@ -158,7 +158,7 @@ function drawSkirts(board: Board, assessment: Assessment): void {
 function drawPlace(board: Board, place: PlaceSketch, { length }: Units): void {
   const { workstation, at, facing, reach, screens, controls, trunk } = place;
   for (const { name, outline } of controls) {
-    board.add('control', name, [area(outline, 'thin', 'fill-paper')]);
+    board.add('control', name, [area(outline, 'thin', 'fill-paper')], undefined, workstation);
     board.labels.avoid(
       outline.map((corner) => board.onPaper(corner)),
       true,
@@ -185,8 +185,8 @@ function drawPlace(board: Board, place: PlaceSketch, { length }: Units): void {
     board.labels.avoidArea({ x: middle.x - half, y: middle.y - half * 0.8, width: 2 * half, height: 1.6 * half });
   }
   for (const { name, face, middle, main } of screens) {
-    board.add('bearing', name, [line([at, middle], 'hair', 'soft', 'dashed')]);
-    board.add('monitor', name, [line(face, 'thick', ...(main ? [] : (['soft'] as const)))]);
+    board.add('bearing', name, [line([at, middle], 'hair', 'soft', 'dashed')], undefined, workstation);
+    board.add('monitor', name, [line(face, 'thick', ...(main ? [] : (['soft'] as const)))], undefined, workstation);
     board.labels.avoid(face.map((end) => board.onPaper(end)));
     board.labels.avoid([board.onPaper(at), board.onPaper(middle)]);
   }
@@ -232,6 +232,7 @@ function labelPlace(board: Board, assessment: Assessment, place: PlaceSketch): v
     board.label({
       kind: 'monitor',
       name,
+      station: workstation,
       label: { lines: [...lines, bearingWords(screen)], ...looks },
       spots,
       priority: 2,
@@ -245,6 +246,7 @@ function labelPlace(board: Board, assessment: Assessment, place: PlaceSketch): v
     board.label({
       kind: 'control',
       name,
+      station: workstation,
       label: nameLabel(assessment, name, { kind: 'control', subject: name }),
       spots,
       priority: 1,

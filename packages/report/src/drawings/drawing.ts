@@ -35,6 +35,8 @@ export interface Piece {
   readonly kind: string;
   /** The name that the booth file gives it. */
   readonly name?: string;
+  /** The workstation where it stands, where its name alone does not say. */
+  readonly station?: string;
   readonly verdict?: Verdict;
   readonly shapes: readonly Shape[];
 }

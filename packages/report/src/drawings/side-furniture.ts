@@ -34,11 +34,9 @@ export function deskShapes(desk: DeskProfile): readonly Shape[] {
   ];
 }
 
-export function controlShapes({ controls, desk }: SideSketch): readonly Shape[] {
-  return controls.map(({ from, to, height }) => {
-    const top = desk.height + Math.max(height, 12);
-    return area(rectangle(from, desk.height, to, top), 'thin', 'fill-wash');
-  });
+export function controlShape({ from, to, height }: SideSketch['controls'][number], { desk }: SideSketch): Shape {
+  const top = desk.height + Math.max(height, 12);
+  return area(rectangle(from, desk.height, to, top), 'thin', 'fill-wash');
 }
 
 export function seatShapes(seat: SeatProfile): readonly Shape[] {

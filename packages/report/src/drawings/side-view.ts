@@ -7,7 +7,7 @@ import { arc, rectangle, stroke, type Extent } from './geometry.js';
 import { labelSize, spread, type Label } from './labels.js';
 import { personShapes, point } from './person.js';
 import { area, disc, line } from './shapes.js';
-import { controlShapes, deskDepth, deskShapes, ringShapes, screenShapes, seatShapes } from './side-furniture.js';
+import { controlShape, deskDepth, deskShapes, ringShapes, screenShapes, seatShapes } from './side-furniture.js';
 import { kneeRoomHeight, notesOf, sightOf, type Note } from './side-words.js';
 import { shortened, wrapped } from './text-width.js';
 import { drawingUnits } from './units.js';
@@ -112,7 +112,7 @@ function drawFurniture(board: Board, side: SideSketch): void {
       ),
     ]);
   }
-  board.add('control', undefined, controlShapes(side));
+  for (const control of side.controls) board.add('control', control.name, [controlShape(control, side)]);
   for (const screen of side.screens) board.add('monitor', screen.name, screenShapes(screen));
 }
 

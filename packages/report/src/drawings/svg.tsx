@@ -38,7 +38,7 @@ function PieceSvg({ piece, sheet }: { piece: Piece; sheet: Sheet }) {
   );
 }
 
-function ShapeSvg({ shape, sheet }: { shape: Shape; sheet: Sheet }) {
+export function ShapeSvg({ shape, sheet }: { shape: Shape; sheet: Sheet }) {
   const at = (point: Point) => ({ x: (point.x - sheet.left) / sheet.scale, y: (sheet.top - point.y) / sheet.scale });
   switch (shape.shape) {
     case 'path':

@@ -1,0 +1,202 @@
+import {
+  pieceFiguresRequest,
+  type PieceParams,
+  type PieceRef,
+  piecesAtRequest,
+  type PiecesAtParams,
+  pieceSourceRequest,
+  type PreviewParams,
+  previewRequest,
+  type PreviewResult,
+  setRequest,
+  type Setting,
+  type SettingsParams,
+  tryRequest,
+} from '@boothwright/language/protocol';
+import {
+  CancellationTokenSource,
+  type Disposable,
+  Range,
+  type TextEditor,
+  Uri,
+  ViewColumn,
+  type WebviewPanel,
+  window,
+  workspace,
+} from 'vscode';
+import type { BaseLanguageClient, WorkspaceEdit } from 'vscode-languageclient';
+import type { FromPage, ToPage } from '../webview/messages.js';
+import { htmlOf, resourcesOf } from './html.js';
+
+/** Keys that follow each other faster than this are one change, in milliseconds. */
+const PAUSE = 120;
+
+/** The drawings of one booth file in a panel. It asks the language server, hands on what it says, and computes nothing. */
+export class Preview implements Disposable {
+  private readonly listening: Disposable[];
+  private waiting: ReturnType<typeof setTimeout> | undefined;
+  private asking: CancellationTokenSource | undefined;
+  private following: CancellationTokenSource | undefined;
+  private trying: CancellationTokenSource | undefined;
+  private isReady = false;
+  private readonly unsent: ToPage[] = [];
+
+  constructor(
+    readonly uri: Uri,
+    readonly panel: WebviewPanel,
+    private readonly client: BaseLanguageClient,
+    extension: Uri,
+  ) {
+    const { webview } = panel;
+    panel.title = `Preview of ${nameOf(uri)}`;
+    panel.iconPath = {
+      light: Uri.joinPath(extension, 'packages/extension/icons/booth-light.svg'),
+      dark: Uri.joinPath(extension, 'packages/extension/icons/booth-dark.svg'),
+    };
+    webview.options = { enableScripts: true, localResourceRoots: [resourcesOf(extension)] };
+    this.listening = [webview.onDidReceiveMessage((message: FromPage) => this.hear(message))];
+    webview.html = htmlOf(webview, extension);
+  }
+
+  /** Draws anew, once keys and files rest. */
+  changed(): void {
+    clearTimeout(this.waiting);
+    this.waiting = setTimeout(() => void this.draw(), PAUSE);
+  }
+
+  /** Lights what the cursor of an editor is on. */
+  async follow({ document, selection }: TextEditor): Promise<void> {
+    this.following?.cancel();
+    const { token } = (this.following = new CancellationTokenSource());
+    const { line, character } = selection.active;
+    const params: PiecesAtParams = {
+      booth: this.uri.toString(),
+      uri: document.uri.toString(),
+      position: { line, character },
+    };
+    const pieces = await this.ask<readonly PieceRef[]>(piecesAtRequest, params, token);
+    if (pieces && !token.isCancellationRequested) this.send({ type: 'lit', pieces });
+  }
+
+  showSide(workstation: string): void {
+    this.send({ type: 'showSide', workstation });
+  }
+
+  dispose(): void {
+    clearTimeout(this.waiting);
+    this.asking?.cancel();
+    this.following?.cancel();
+    this.trying?.cancel();
+    for (const each of this.listening) each.dispose();
+  }
+
+  private async draw(): Promise<void> {
+    this.asking?.cancel();
+    const { token } = (this.asking = new CancellationTokenSource());
+    const document = await workspace.openTextDocument(this.uri).then(undefined, () => undefined);
+    if (!document || token.isCancellationRequested) return;
+    const uri = this.uri.toString();
+    const params: PreviewParams = { uri };
+    const result = await this.ask<PreviewResult | null>(previewRequest, params, token);
+    if (result && !token.isCancellationRequested) this.send({ type: 'show', uri, result });
+  }
+
+  private hear(message: FromPage): void {
+    switch (message.type) {
+      case 'ready':
+        return void this.greet();
+      case 'goTo':
+        return void this.goTo(message.piece);
+      case 'figures':
+        return void this.tell(message.piece);
+      case 'try':
+        return void this.try(message.settings);
+      case 'set':
+        return void this.set(message.settings);
+    }
+  }
+
+  /** A page begins empty each time that its panel comes into view. */
+  private async greet(): Promise<void> {
+    this.isReady = true;
+    await this.draw();
+    for (const message of this.unsent.splice(0)) this.send(message);
+    const editor = window.activeTextEditor ?? window.visibleTextEditors.find(({ document }) => this.isOf(document.uri));
+    if (editor?.document.languageId === 'booth') await this.follow(editor);
+  }
+
+  private async goTo(piece: PieceRef): Promise<void> {
+    const origin = await this.ask<{ uri: string; start: Place; end: Place } | null>(
+      pieceSourceRequest,
+      this.about(piece),
+    );
+    if (!origin) return;
+    const uri = Uri.parse(origin.uri);
+    const shown = window.visibleTextEditors.find(({ document }) => document.uri.toString() === uri.toString());
+    const beside = window.visibleTextEditors.find(({ document }) => document.languageId === 'booth');
+    const { start, end } = origin;
+    await window.showTextDocument(uri, {
+      viewColumn: shown?.viewColumn ?? beside?.viewColumn ?? ViewColumn.One,
+      selection: new Range(start.line, start.character, end.line, end.character),
+    });
+  }
+
+  private async tell(piece: PieceRef): Promise<void> {
+    const markdown = await this.ask<string>(pieceFiguresRequest, this.about(piece));
+    if (markdown !== undefined) this.send({ type: 'figures', piece, markdown });
+  }
+
+  private async try(settings: readonly Setting[]): Promise<void> {
+    this.trying?.cancel();
+    const { token } = (this.trying = new CancellationTokenSource());
+    const result = await this.ask<PreviewResult | null>(tryRequest, this.to(settings), token);
+    if (result && !token.isCancellationRequested) this.send({ type: 'tried', result });
+  }
+
+  /** Writes numbers into the text, as one edit that one undo takes back; draws anew also if there is nothing to write. */
+  private async set(settings: readonly Setting[]): Promise<void> {
+    this.trying?.cancel();
+    const edit = await this.ask<WorkspaceEdit | null>(setRequest, this.to(settings));
+    const written = edit && (await workspace.applyEdit(await this.client.protocol2CodeConverter.asWorkspaceEdit(edit)));
+    if (!written) this.changed();
+  }
+
+  private to(settings: readonly Setting[]): SettingsParams {
+    return { uri: this.uri.toString(), settings };
+  }
+
+  private about(piece: PieceRef): PieceParams {
+    return { uri: this.uri.toString(), piece };
+  }
+
+  /** Nothing if the question was taken back or the server has stopped: an answer that nobody waits for is no fault. */
+  private async ask<T>(
+    method: string,
+    params: unknown,
+    token?: CancellationTokenSource['token'],
+  ): Promise<T | undefined> {
+    try {
+      return await this.client.sendRequest<T>(method, params, token);
+    } catch {
+      return undefined;
+    }
+  }
+
+  private send(message: ToPage): void {
+    if (this.isReady) void this.panel.webview.postMessage(message);
+    else this.unsent.push(message);
+  }
+
+  private isOf(uri: Uri): boolean {
+    return uri.toString() === this.uri.toString();
+  }
+}
+
+interface Place {
+  readonly line: number;
+  readonly character: number;
+}
+
+function nameOf({ path }: Uri): string {
+  return path.slice(path.lastIndexOf('/') + 1);
+}

@@ -1,0 +1,25 @@
+import type { FromPage, PageState } from './messages.js';
+
+/** What an editor gives a page that it shows. */
+interface EditorApi {
+  postMessage(message: FromPage): void;
+  getState(): PageState | undefined;
+  setState(state: PageState): void;
+}
+
+declare function acquireVsCodeApi(): EditorApi;
+
+/** May be asked for once only. */
+export const host = acquireVsCodeApi();
+
+let state = host.getState();
+
+/** What the page kept; nothing in its first life. */
+export function kept(): PageState | undefined {
+  return state;
+}
+
+export function keep(changes: Partial<PageState>): void {
+  state = { uri: '', zooms: {}, scroll: 0, reached: {}, ...state, ...changes };
+  host.setState(state);
+}
