@@ -16,6 +16,7 @@ import {
 import {
   CancellationTokenSource,
   type Disposable,
+  l10n,
   Range,
   type TextEditor,
   Uri,
@@ -48,7 +49,7 @@ export class Preview implements Disposable {
     extension: Uri,
   ) {
     const { webview } = panel;
-    panel.title = `Preview of ${nameOf(uri)}`;
+    panel.title = l10n.t('Preview of {0}', nameOf(uri));
     panel.iconPath = {
       light: Uri.joinPath(extension, 'packages/extension/icons/booth-light.svg'),
       dark: Uri.joinPath(extension, 'packages/extension/icons/booth-dark.svg'),

@@ -35,7 +35,7 @@ export function providePreviews({ extensionUri }: ExtensionContext, client: Base
       return known;
     }
     const beside = { viewColumn: ViewColumn.Beside, preserveFocus: true };
-    return adopt(uri, window.createWebviewPanel(viewType, 'Preview', beside));
+    return adopt(uri, window.createWebviewPanel(viewType, '', beside));
   };
   const openActive = () => {
     const document = window.activeTextEditor?.document;

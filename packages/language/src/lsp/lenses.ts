@@ -26,7 +26,7 @@ export class BoothCodeLensProvider implements CodeLensProvider {
         return [
           { range, command: { title: verdictOn(name, served, assessment!), command: '' } },
           ...(this.services.Editor.showsPreview
-            ? [{ range, command: { title: 'Show', command: showSideCommand, arguments: [params] } }]
+            ? [{ range, command: { title: say`Show`, command: showSideCommand, arguments: [params] } }]
             : []),
           ...(this.services.Editor.showsAdvice
             ? [{ range, command: { title: say`What would fit?`, command: adviseCommand, arguments: [params] } }]
