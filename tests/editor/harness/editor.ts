@@ -15,11 +15,12 @@ export const activated = 'ExtensionService#_doActivateExtension boothwright.boot
 /** Those that have not been closed. */
 export const openEditors = new Set<Editor>();
 
-/** Starts an editor on a new folder that holds `files`, by name and text; `settings` are added to the user's. */
+/** Starts an editor on a new folder that holds `files`, by name and text; `settings` are added to the user's. `language`: see `HostFolders`. */
 export async function openEditor(
   name: string,
   files: Record<string, string>,
   settings: Record<string, unknown> = {},
+  language?: string,
 ): Promise<Editor> {
   const plan = inject('plan');
   // Not named after the product: a complaint of the editor about a file there is none of the extension.
@@ -28,6 +29,7 @@ export async function openEditor(
     workspace: path.join(scratch, 'booths'),
     userData: path.join(scratch, 'user'),
     extensions: plan.extensions,
+    ...(language !== undefined && { language }),
   };
   mkdirSync(folders.workspace);
   for (const [file, text] of Object.entries(files)) writeFileSync(path.join(folders.workspace, file), text);

@@ -54,6 +54,9 @@ export async function startServerHost(plan: ServerPlan, folders: HostFolders): P
   try {
     await answering(address, server);
     const page = await browser.newPage({ viewport });
+    await page.addInitScript((language) => {
+      if (language !== undefined) Object.assign(globalThis, { _VSCODE_NLS_LANGUAGE: language });
+    }, folders.language);
     await page.route(
       (url) => url.hostname !== '127.0.0.1',
       (route) => route.abort(),

@@ -13,6 +13,11 @@ export interface HostFolders {
   readonly workspace: string;
   readonly userData: string;
   readonly extensions: string;
+  /**
+   * The display language, told to the page as a language pack would tell it: the editor's own words stay English, but extensions
+   * are given theirs. Only the server build is told; absent: English.
+   */
+  readonly language?: string;
 }
 
 /** What a test file needs to start an editor; plain data, since it crosses from the set-up to the tests. */
