@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Editor, openEditor } from './harness/editor.js';
+
+const soon = { timeout: 60_000 };
+const isLinux = process.platform === 'linux';
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await openEditor('recovery', { 'hall.booth': 'desk Left { width 60in  depth 27in }\n' });
+  await editor.open('hall.booth');
+});
+
+afterAll(() => editor.close());
+
+test.skipIf(!isLinux)(
+  'a server that is killed while a person types comes back by itself, and nothing typed is lost',
+  async () => {
+    await expect.poll(() => servers().length, soon).toBe(1);
+    let typed = 'desk Left { width 60in  depth 27in ';
+    await editor.goTo(1, typed.length + 1);
+    for (const word of ['height 40 ', 'top 1in ']) {
+      const [half, rest] = [word.slice(0, 4), word.slice(4)];
+      await editor.type(half);
+      const [pid] = servers();
+      process.kill(pid!, 'SIGKILL');
+      await editor.type(rest);
+      typed += word;
+      await expect.poll(() => servers().filter((each) => each !== pid), soon).toHaveLength(1);
+      expect((await editor.lines())[0]?.text).toBe(`${typed}}`);
+      await expect.poll(errors, soon).toEqual(['40']);
+    }
+    await editor.screenshot('after-two-kills');
+  },
+);
+
+async function errors(): Promise<string[]> {
+  return (await editor.squiggles()).filter(({ severity }) => severity === 'error').map(({ text }) => text);
+}
+
+/** The language servers that run under this test, by their process ids. */
+function servers(): number[] {
+  return readdirSync('/proc')
+    .filter((name) => /^\d+$/.test(name))
+    .map(Number)
+    .filter((pid) => read(pid, 'cmdline').includes('dist/server.cjs') && isUnder(pid, process.pid));
+}
+
+function isUnder(pid: number, ancestor: number): boolean {
+  for (let each = pid; each > 1; each = Number(/^PPid:\s+(\d+)/m.exec(read(each, 'status'))?.[1] ?? 0))
+    if (each === ancestor) return true;
+  return false;
+}
+
+function read(pid: number, file: string): string {
+  try {
+    return readFileSync(`/proc/${pid}/${file}`, 'utf8');
+  } catch {
+    return '';
+  }
+}
