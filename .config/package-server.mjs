@@ -15,7 +15,7 @@ execFileSync(process.execPath, ['.config/build.mjs', '--production', '--server-o
 const folder = mkdtempSync(path.join(tmpdir(), `${name}-`));
 mkdirSync(path.join(folder, 'dist'));
 cpSync(path.join(root, 'packages/language/dist', bundle), path.join(folder, 'dist', bundle));
-cpSync(path.join(root, 'LICENSE'), path.join(folder, 'LICENSE'));
+for (const file of ['LICENSE', 'LICENCES.md']) cpSync(path.join(root, file), path.join(folder, file));
 cpSync(path.join(root, 'l10n'), path.join(folder, 'l10n'), { recursive: true });
 const manifest = {
   name,
@@ -24,7 +24,7 @@ const manifest = {
   license,
   engines: { node: engines.node },
   bin: { [name]: `dist/${bundle}` },
-  files: ['dist', 'l10n'],
+  files: ['dist', 'l10n', 'LICENCES.md'],
 };
 writeFileSync(path.join(folder, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
 mkdirSync(target, { recursive: true });
