@@ -69,7 +69,17 @@ document.addEventListener('pointerover', ({ target }) => {
 });
 for (const type of ['pointerout', 'mouseout'] as const)
   window.addEventListener(type, ({ relatedTarget }) => relatedTarget === null && onPoint(undefined));
-window.addEventListener('scroll', () => hasScrolled && keep({ scroll: window.scrollY }), { passive: true });
+window.addEventListener(
+  'scroll',
+  () => {
+    if (hasScrolled) keep({ scroll: window.scrollY });
+    if (!tip) return;
+    if (pointed === document.activeElement) tip = { ...tip };
+    else onPoint(undefined);
+    draw();
+  },
+  { passive: true },
+);
 
 /** Keeps what is drawn, marked stale, while there is nothing newer to draw. */
 function take(result: PreviewResult): void {
