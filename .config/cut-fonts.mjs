@@ -2,6 +2,7 @@
 //   npm install --no-save subset-font @expo-google-fonts/noto-sans && node .config/cut-fonts.mjs
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { deflateSync } from 'node:zlib';
 import { create } from 'fontkit';
 import subsetFont from 'subset-font';
 
@@ -33,7 +34,7 @@ for (const [name, file] of [
   const options = { targetFormat: 'truetype', keepFeatures: [], noHinting: true, noLayoutClosure: true };
   const cut = await subsetFont(whole, characters, options);
   covered = `export const covered: readonly (readonly [number, number])[] = ${JSON.stringify(runs(create(cut).characterSet))};\n`;
-  const text = `// Cut by .config/cut-fonts.mjs from Noto Sans; its licence is packages/report/fonts/OFL.txt. Do not edit.\nexport default '${cut.toString('base64')}';\n`;
+  const text = `// Cut by .config/cut-fonts.mjs from Noto Sans, and packed (zlib); its licence is packages/report/fonts/OFL.txt. Do not edit.\nexport default '${deflateSync(cut, { level: 9 }).toString('base64')}';\n`;
   writeFileSync(`${root}packages/report/src/generated/${name}.ts`, text);
   console.log(`${name}: ${cut.length} bytes`);
 }

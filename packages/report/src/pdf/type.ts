@@ -1,4 +1,5 @@
 import type PDFDocument from 'pdfkit';
+import { unzlibSync } from 'fflate';
 import regular from '../generated/noto-sans-regular.js';
 import semibold from '../generated/noto-sans-semibold.js';
 import { covered } from '../generated/noto-sans-covered.js';
@@ -42,7 +43,8 @@ function isCovered(character: string): boolean {
 }
 
 function bytesOf(base64: string): ArrayBuffer {
-  return Uint8Array.from(atob(base64), (character) => character.charCodeAt(0)).buffer;
+  const packed = Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
+  return unzlibSync(packed).slice().buffer;
 }
 
 /** Widths of words, measured once for each. */
