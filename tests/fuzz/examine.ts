@@ -176,8 +176,12 @@ function imagesOf(text: string, { services }: Language): string {
     .join('\u0000');
 }
 
+/** What is found, but for a form feed and the like between words: it is white space, which formatting sets anew. */
 function saidOf({ diagnostics }: Analysis): string {
-  return diagnostics.map(({ code, message }) => `${code} ${message}`).join('\n');
+  return diagnostics
+    .filter(({ code }) => code !== 'hidden-character')
+    .map(({ code, message }) => `${code} ${message}`)
+    .join('\n');
 }
 
 function wholeOf({ textDocument }: LangiumDocument): Range {

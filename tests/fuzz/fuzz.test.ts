@@ -31,6 +31,7 @@ describe('texts that once broke a rule', () => {
   const language = new Language(furniture);
   test.each([
     ['a balcony over a room without a width', 'booth "A" { }\nroom { balcony { edge 20ft } }'],
+    ['a form feed among the white space', 'desk Left { width 6 \f t }'],
     ['a comment that is never closed and ends with its line', 'skirt Front { drop 46in /*width 8ft }\n'],
   ])('%s', async (_, text) => {
     for (let seed = 0; seed < 5; seed++)

@@ -43,7 +43,7 @@ function textsIn(value: unknown): string[] {
   if ('shape' in value) return 'text' in value ? [String(value.text)] : [];
   if ('chart' in value) return textsOfChart(value.chart as Parameters<typeof textsOfChart>[0]);
   return Object.entries(value).flatMap(([key, part]) =>
-    ['kind', 'as', 'verdict', 'name'].includes(key) ? [] : textsIn(part),
+    ['kind', 'as', 'verdict', 'name', 'station'].includes(key) ? [] : textsIn(part),
   );
 }
 
