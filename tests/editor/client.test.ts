@@ -6,7 +6,7 @@ import { viewport } from './harness/host.js';
 const soon = { timeout: 30_000 };
 const anywhere = ['Explain a check…', 'New booth file'];
 const whileRunning = [...anywhere, 'Restart language server', 'Show log'];
-const inBooths = [...whileRunning, 'Show what would fit…', 'Write fit report…'];
+const inBooths = [...whileRunning, 'Show preview beside the text', 'Show what would fit…', 'Write fit report…'];
 /** With 31in between the wall and the seat. */
 const narrow = corner.replace('62in', '50in');
 let editor: Editor;
