@@ -29,6 +29,8 @@ desk Left { width 150cm  depth 70cm  height 130cm }
 workstation Sound { desk Left  operators Noor  posture stand }
 place Left at 3m, 1.6m
 skirt Front { on Left  drop 131cm  width 12 }
+crowd Young { age 14..17 }
+workstation Words { desk Left  operators Young  posture stand }
 `;
 
 /** An editor that speaks to the real server over its standard streams. */
@@ -144,6 +146,11 @@ describe('an editor with the locale de-AT', () => {
       advice: true,
     });
     expect(assessment.findings.find(({ check }) => check === 'skirt-drop')!.message).toContain('drags on the floor');
+    expect(assessment.findings.find(({ check }) => check === 'standing-work')!.message).toContain(
+      'above Noor’s standing elbow',
+    );
+    const [young] = assessment.findings.filter(({ check }) => check === 'crowd-served');
+    expect(young!.assumptions).toEqual(['people below 18 are built like adults of their stature']);
     expect(assessment.sketch).toBeDefined();
   });
 });

@@ -108,7 +108,7 @@ function draftOf(
     origin: pointAt(station, person),
     related: relatedOf(station, person),
     remedies,
-    assumptions: [...(rule.body.assumes?.(station) ?? []), ...person.assumes],
+    assumptions: [...(rule.body.assumes?.(station) ?? []), ...person.assumes()],
   };
 }
 

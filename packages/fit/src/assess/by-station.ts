@@ -5,6 +5,7 @@ import { adoptKept } from '../scene/kept.js';
 import { byName, makeScene, type Scene } from '../scene/scene.js';
 import { adoptEyes, distanceTo, eyesAt, linesOf, viewsAt, type Eyes } from '../scene/viewing.js';
 import type { Station } from '../stations/station.js';
+import { languageSpoken } from '../words/say.js';
 import { assessBodies } from './body-findings.js';
 import { finished } from './finished.js';
 
@@ -46,11 +47,16 @@ interface Known {
   readonly assessment: StationAssessment;
 }
 
-const remembered = new WeakMap<readonly Check[], WeakMap<Workstation, Known>>();
+type OfWorkstation = WeakMap<Workstation, Known>;
 
-function ofWorkstation(checks: readonly Check[]): WeakMap<Workstation, Known> {
-  const known = remembered.get(checks) ?? new WeakMap<Workstation, Known>();
-  remembered.set(checks, known);
+/** By language, since findings hold texts: a report in English and an editor in another ask by turns. */
+const remembered = new WeakMap<object, WeakMap<readonly Check[], OfWorkstation>>();
+
+function ofWorkstation(checks: readonly Check[]): OfWorkstation {
+  const inLanguage = remembered.get(languageSpoken()) ?? new WeakMap<readonly Check[], OfWorkstation>();
+  remembered.set(languageSpoken(), inLanguage);
+  const known = inLanguage.get(checks) ?? new WeakMap<Workstation, Known>();
+  inLanguage.set(checks, known);
   return known;
 }
 

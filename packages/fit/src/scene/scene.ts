@@ -126,7 +126,7 @@ function operatorOf(operator: Operator): Person {
     kind: 'operator',
     origin: operator.origin,
     wanted: USUAL_SHARE,
-    assumes: [],
+    assumes: () => [],
   });
 }
 
@@ -144,7 +144,7 @@ function crowdOf(crowd: Crowd): Person {
     kind: 'crowd',
     origin: crowd.origin,
     wanted: crowd.cover.value,
-    assumes: assumedOfAges(ages),
+    assumes: () => assumedOfAges(ages),
   });
 }
 

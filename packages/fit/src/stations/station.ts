@@ -31,8 +31,8 @@ export interface Person {
   readonly dimensions: Dimensions;
   /** The share that must meet the preferred band for a pass. */
   readonly wanted: Share;
-  /** What every result about them takes for granted. */
-  readonly assumes: readonly string[];
+  /** What every result about them takes for granted, in words. */
+  readonly assumes: () => readonly string[];
 }
 
 /** One workstation with everything it refers to. */

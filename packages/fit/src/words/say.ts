@@ -26,6 +26,13 @@ export function inEnglish<T>(compute: () => T): T {
   }
 }
 
+const english = {};
+
+/** The language that is spoken now, as an object that stands for it: whoever remembers texts remembers them by it. */
+export function languageSpoken(): object {
+  return spoken ?? english;
+}
+
 /** Whether the sentences are English, and with them the small changes that English makes to names: 'Noor’s'. */
 export function speaksEnglish(): boolean {
   return spoken === undefined;

@@ -82,7 +82,7 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
         ? say`${served} of ${crowd.name} are served at ${station.name} when ${how}: the ${wanted} wanted are reached.`
         : say`${served} of ${crowd.name} are served at ${station.name} when ${how}, where ${wanted} are wanted; ${formatPercent(outer.joint)} are inside all outer limits. ‘${said(weakest.title)}’ leaves out most: start there.`,
     origin: station.workstation.people.find(({ name }) => name === crowd.name)?.origin ?? station.workstation.origin,
-    assumptions: crowd.assumes,
+    assumptions: crowd.assumes(),
     related: [{ origin: crowd.origin, message: say`what is known of ${crowd.name}` }],
   };
 }
