@@ -89,6 +89,17 @@ describe('plans', () => {
     );
   });
 
+  it('does not take a height just between two people, where it serves neither', () => {
+    // Elbows 54 mm apart: the bands end and begin 2 mm from each other, allowance included.
+    const operators = [1093, 1147].map((standingElbowHeight, index) =>
+      aMeasuredOperator(`Person${index}`, wholeBody({ standingElbowHeight })),
+    );
+    const workstations = [aStation('Sound', 'Left', undefined, ['Person0', 'Person1'])];
+    const plans = adviseStation(aBooth({ operators, desks: [aDesk('Left', 1000)], workstations }), 'Sound')!.plans;
+    const fixed = plans.filter(({ settings: [first] }) => first!.value.min === first!.value.max);
+    expect(fixed.map(({ serves }) => serves.length)).toEqual([1]);
+  });
+
   it('no height on a fine grid serves more than the plan for the desk alone', () => {
     fc.assert(
       fc.property(bodies, (people) => {

@@ -2,7 +2,7 @@ import { bestValue } from '../assess/best.js';
 import type { Choice } from '../assess/choices.js';
 import { buyingStep } from '../format.js';
 import type { Scene } from '../scene/scene.js';
-import { TOLERANCE, type Millimetres } from '../units.js';
+import type { Millimetres } from '../units.js';
 import { exactBand } from './bands.js';
 
 /**
@@ -12,7 +12,7 @@ import { exactBand } from './bands.js';
 export function bestForMost(scene: Scene, choice: Choice): Millimetres {
   const shared = bestValue(scene, choice, choice.places);
   const bands = choice.places.map((place) => exactBand(choice, place));
-  if (bands.every((band) => band && shared >= band.min - TOLERANCE && shared <= band.max + TOLERANCE)) {
+  if (bands.every((band) => band && shared >= band.min && shared <= band.max)) {
     return nearestAsGood(scene, choice, shared);
   }
   const step = buyingStep(scene.booth.show);
