@@ -1,6 +1,7 @@
 import { type LangiumDocument, TextDocument, URI } from 'langium';
 import type { TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
+import { differenceBetween } from '../syntax/difference.js';
 import type { BoothFormatter } from './formatter.js';
 
 /** A longer text, in characters, is left to the command that formats: fixes are offered while somebody moves through it. */
@@ -25,21 +26,9 @@ export function formattedEdit(
 ): TextEdit {
   const changed = TextDocument.applyEdits(textDocument, [...edits]);
   const draft = shared.workspace.LangiumDocumentFactory.fromString(changed, uri);
-  return difference(textDocument, (lsp.Formatter as BoothFormatter).formatted(draft, indentationOf(changed)));
-}
-
-/** The smallest single edit that leads from a text to another. */
-function difference(textDocument: TextDocument, after: string): TextEdit {
-  const before = textDocument.getText();
-  const most = Math.min(before.length, after.length);
-  let start = 0;
-  while (start < most && before[start] === after[start]) start++;
-  let end = 0;
-  while (end < most - start && before.at(-1 - end) === after.at(-1 - end)) end++;
-  return {
-    range: { start: textDocument.positionAt(start), end: textDocument.positionAt(before.length - end) },
-    newText: after.slice(start, after.length - end),
-  };
+  const after = (lsp.Formatter as BoothFormatter).formatted(draft, indentationOf(changed));
+  const { start, end, inserted } = differenceBetween(textDocument.getText(), after);
+  return { range: { start: textDocument.positionAt(start), end: textDocument.positionAt(end) }, newText: inserted };
 }
 
 /** How the text is indented already; an editor does not say it with a request for actions. */

@@ -1,6 +1,7 @@
 import { type AstNode, type CstNode, isCompositeCstNode, isLeafCstNode, type ParseResult } from 'langium';
 import { bounds } from '../bounds.js';
 import { type Block, type Document, isDocument } from '../generated/ast.js';
+import { type Difference, differenceBetween } from './difference.js';
 
 /** Parses a text that stands for a whole document. */
 export type Parse = (text: string) => ParseResult;
@@ -14,56 +15,36 @@ export function patch(old: ParseResult, text: string, parse: Parse): ParseResult
   const root = old.value;
   const rootCst = root.$cstNode;
   if (!isDocument(root) || !rootCst || !isClean(old) || text.length > bounds.characters) return undefined;
-  const change = changeBetween(rootCst.root.fullText, text);
+  const change = differenceBetween(rootCst.root.fullText, text);
   const index = blockAround(root.blocks, change);
   const block = root.blocks[index];
   const cst = block?.$cstNode;
   if (!block || !cst || !isDelimited(block)) return undefined;
   const start = cst.offset;
-  const end = cst.end + change.delta;
+  const end = cst.end + change.growth;
   const part = parse(text.slice(start, end));
   const made = onlyBlock(part, end - start);
   if (made?.kind !== block.kind) return undefined;
-  return { ...old, value: replace(root, index, made, text, change.delta) };
+  return { ...old, value: replace(root, index, made, text, change.growth) };
 }
 
 function isClean({ lexerErrors, parserErrors }: ParseResult): boolean {
   return lexerErrors.length === 0 && parserErrors.length === 0;
 }
 
-/** What was replaced: from an offset to another in the old text, and how much longer the new text is. */
-interface Change {
-  readonly from: number;
-  readonly to: number;
-  readonly delta: number;
-}
-
-function changeBetween(before: string, after: string): Change {
-  const most = Math.min(before.length, after.length);
-  let from = 0;
-  while (from < most && before.charCodeAt(from) === after.charCodeAt(from)) from++;
-  let same = 0;
-  while (
-    same < most - from &&
-    before.charCodeAt(before.length - 1 - same) === after.charCodeAt(after.length - 1 - same)
-  )
-    same++;
-  return { from, to: before.length - same, delta: after.length - before.length };
-}
-
 /** The index of the block inside whose braces all of the change lies; −1 if there is none. */
-function blockAround(blocks: readonly Block[], { from, to }: Change): number {
+function blockAround(blocks: readonly Block[], change: Difference): number {
   let low = 0;
   let high = blocks.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if (blocks[middle]!.$cstNode!.offset <= from) low = middle;
+    if (blocks[middle]!.$cstNode!.offset <= change.start) low = middle;
     else high = middle - 1;
   }
   const cst = blocks[low]?.$cstNode;
   if (!cst || !isCompositeCstNode(cst)) return -1;
   const opening = cst.content.find((node) => isLeafCstNode(node) && node.text === '{');
-  return opening && from >= opening.end && to <= cst.end - 1 ? low : -1;
+  return opening && change.start >= opening.end && change.end <= cst.end - 1 ? low : -1;
 }
 
 /** Its head says by itself what it is: what stands before cannot make it read in another way. */

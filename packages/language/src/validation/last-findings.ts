@@ -1,6 +1,7 @@
 import { TextDocument } from 'langium';
 import type { Assessment } from '@boothwright/fit';
 import type { Diagnostic, Range } from 'vscode-languageserver-types';
+import { type Difference, differenceBetween } from '../syntax/difference.js';
 import { type FindingData, type ShownFinding, topicOf } from './findings.js';
 
 interface Last {
@@ -27,7 +28,7 @@ export class LastFindings {
   staying(document: TextDocument, now: Assessment | undefined): Diagnostic[] {
     const last = this.last.get(document.uri);
     if (!last) return [];
-    const edit = editBetween(last.text.getText(), document.getText());
+    const edit = differenceBetween(last.text.getText(), document.getText());
     const moved = last.findings.flatMap((finding) => move(finding, last.text, document, edit));
     this.last.set(document.uri, { text: copyOf(document), findings: moved });
     const judged = new Set(now?.findings.filter(({ verdict }) => verdict !== 'unknown').map(topicOf));
@@ -44,29 +45,12 @@ function copyOf(document: TextDocument): TextDocument {
   return TextDocument.create(document.uri, document.languageId, document.version, document.getText());
 }
 
-/** The part of a text that was replaced, and by how many characters it grew. */
-interface Edit {
-  readonly start: number;
-  readonly end: number;
-  readonly growth: number;
-  readonly inserted: string;
-}
-
-function editBetween(before: string, after: string): Edit {
-  const most = Math.min(before.length, after.length);
-  let start = 0;
-  while (start < most && before[start] === after[start]) start++;
-  let tail = 0;
-  while (tail < most - start && before.at(-1 - tail) === after.at(-1 - tail)) tail++;
-  return {
-    start,
-    end: before.length - tail,
-    growth: after.length - before.length,
-    inserted: after.slice(start, after.length - tail),
-  };
-}
-
-function move({ topic, diagnostic }: ShownFinding, from: TextDocument, to: TextDocument, edit: Edit): ShownFinding[] {
+function move(
+  { topic, diagnostic }: ShownFinding,
+  from: TextDocument,
+  to: TextDocument,
+  edit: Difference,
+): ShownFinding[] {
   const range = moveRange(diagnostic.range, from, to, edit);
   if (!range) return [];
   const data: FindingData = { ...(diagnostic.data as FindingData), remedies: [], missing: undefined };
@@ -78,7 +62,7 @@ function move({ topic, diagnostic }: ShownFinding, from: TextDocument, to: TextD
 }
 
 /** Nothing if the edit touches a word of the range. */
-function moveRange(range: Range, from: TextDocument, to: TextDocument, edit: Edit): Range | undefined {
+function moveRange(range: Range, from: TextDocument, to: TextDocument, edit: Difference): Range | undefined {
   const [start, end] = [from.offsetAt(range.start), from.offsetAt(range.end)];
   const isBefore = end < edit.start || (end === edit.start && !/^[\p{L}\p{N}.]/u.test(edit.inserted));
   if (isBefore) return { start: to.positionAt(start), end: to.positionAt(end) };
