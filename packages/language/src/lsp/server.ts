@@ -23,6 +23,7 @@ import { type Computation, createBoothServices } from '../services.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 import { selectionRangesOf } from './selection.js';
 import { tellVerdicts } from './verdicts.js';
+import { whenCheckedIn } from './when-checked.js';
 
 /**
  * Serves an editor over a connection: the standard protocol, and the assessment of a file on request. Speaks the language whose
@@ -39,7 +40,8 @@ export function serve(
     const translation = sentences ?? (locale === undefined ? undefined : translationTo(locale));
     if (translation) speak(translation);
   });
-  const { ConfigurationProvider, DocumentBuilder, LangiumDocuments, WorkspaceLock, TextDocuments } = shared.workspace;
+  const { ConfigurationProvider, DocumentBuilder, LangiumDocuments, TextDocuments } = shared.workspace;
+  const whenChecked = whenCheckedIn(shared);
   const lastGood = new Map<string, AssessmentResult>();
 
   const current = (uri: URI): AssessmentResult | undefined => {
@@ -69,28 +71,20 @@ export function serve(
   });
   connection.onRequest(
     assessmentRequest,
-    async ({ uri: text, advice }: AssessmentParams, token: CancellationToken): Promise<AssessmentResult | null> => {
-      const uri = URI.parse(text);
-      if (!LangiumDocuments.hasDocument(uri)) return null;
-      await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
-      return WorkspaceLock.read(() => {
+    ({ uri: text, advice }: AssessmentParams, token: CancellationToken): Promise<AssessmentResult | null> =>
+      whenChecked(text, token, (uri) => {
         const result = current(uri);
         return result ? forReport(result, advice === true, booth.Computation) : null;
-      });
-    },
+      }),
   );
 
   connection.onRequest(
     adviceRequest,
-    async ({ uri: text, workstation }: AdviceParams, token: CancellationToken): Promise<AdviceResult | null> => {
-      const uri = URI.parse(text);
-      if (!LangiumDocuments.hasDocument(uri)) return null;
-      await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
-      return WorkspaceLock.read(() => {
+    ({ uri: text, workstation }: AdviceParams, token: CancellationToken): Promise<AdviceResult | null> =>
+      whenChecked(text, token, (uri) => {
         const document = LangiumDocuments.getDocument(uri);
         return (document && booth.Assessments.adviceFor(document, workstation)) ?? null;
-      });
-    },
+      }),
   );
 
   tellVerdicts(connection, shared, booth);

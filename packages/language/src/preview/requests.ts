@@ -1,9 +1,10 @@
-import { DocumentState, URI } from 'langium';
+import { URI } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
 import type { Origin, PieceRef } from '@boothwright/fit';
 import type { CancellationToken, Connection, WorkspaceEdit } from 'vscode-languageserver';
 import { editOf } from '../lsp/edits.js';
 import type { BoothHoverProvider } from '../lsp/hover.js';
+import { whenCheckedIn } from '../lsp/when-checked.js';
 import type { AssessmentResult } from '../protocol.js';
 import type { BoothServices } from '../services.js';
 import {
@@ -34,15 +35,8 @@ export function servePreview(
   lastGood: (uri: URI) => AssessmentResult | undefined,
   drawable: (result: AssessmentResult) => AssessmentResult,
 ): void {
-  const { DocumentBuilder, LangiumDocuments, WorkspaceLock } = shared.workspace;
-
-  /** Waits until the text as it is now is checked; nothing for a file that is not open. */
-  const whenChecked = async <T>(text: string, token: CancellationToken, answer: (uri: URI) => T): Promise<T | null> => {
-    const uri = URI.parse(text);
-    if (!LangiumDocuments.hasDocument(uri)) return null;
-    await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
-    return WorkspaceLock.read(() => answer(uri));
-  };
+  const { LangiumDocuments } = shared.workspace;
+  const whenChecked = whenCheckedIn(shared);
 
   /** What the hover says of a thing: in the text and in the preview the same. */
   const describe = (uri: URI, piece: PieceRef): string => {
