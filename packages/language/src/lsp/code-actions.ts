@@ -1,4 +1,4 @@
-import { CstUtils, GrammarUtils, type LangiumDocument, type LangiumDocuments, URI } from 'langium';
+import { GrammarUtils, type LangiumDocument, type LangiumDocuments, URI } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
 import { type Missing, type Remedy, say } from '@boothwright/fit';
 import type { CodeAction, Diagnostic, Position, Range, TextEdit } from 'vscode-languageserver-types';
@@ -7,7 +7,7 @@ import { isBlock, isDocument, isScreen } from '../generated/ast.js';
 import { explainCommand, type ExplainParams } from '../protocol.js';
 import { namesOf } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
-import { allBlocks, kindOf } from '../syntax/tree.js';
+import { allBlocks, kindOf, nodeAt } from '../syntax/tree.js';
 import type { FindingData } from '../validation/findings.js';
 import type { IssueData } from '../validation/issue.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
@@ -109,8 +109,7 @@ function isCurrent({ code, range, message }: Diagnostic, document: LangiumDocume
 function braceOf({ property, of, origin }: Missing, document: LangiumDocument): Position | undefined {
   const root = document.parseResult.value;
   if (!isDocument(root) || !root.$cstNode) return undefined;
-  const leaf = origin && CstUtils.findLeafNodeAtOffset(root.$cstNode, document.textDocument.offsetAt(origin.start));
-  const declared = leaf?.astNode;
+  const declared = origin && nodeAt(document, origin.start);
   const only = allBlocks(root).find(({ kind }) => kind === of);
   const block = [declared, only].find(
     (node) => (isBlock(node) || isScreen(node)) && propertyOf(kindOf(node), property) !== undefined,

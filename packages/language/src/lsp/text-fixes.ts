@@ -1,10 +1,11 @@
-import { type AstNode, AstUtils, CstUtils, type LangiumDocument } from 'langium';
+import { type AstNode, AstUtils, type LangiumDocument } from 'langium';
 import { say } from '@boothwright/fit';
 import type { CodeAction, Diagnostic, Range, TextEdit } from 'vscode-languageserver-types';
 import { isAccept, isLimit } from '../generated/ast.js';
 import { wantedKinds } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
 import { showOf } from '../reading/reader.js';
+import { nodeAt } from '../syntax/tree.js';
 import type { IssueCode, IssueData } from '../validation/issue.js';
 import { kinds } from '../vocabulary/entries.js';
 import { entryOf } from '../vocabulary/vocabulary.js';
@@ -31,7 +32,7 @@ export function textFixes(
     const isClear = index === 0 && (suggestions.length === 1 || code === 'curly-quotes');
     return fix(titleOf(code, text, suggestion), { range, newText: suggestion }, isClear);
   });
-  const node = nodeAt(document, range);
+  const node = nodeAt(document, range.start);
   switch (code) {
     case 'unused-acceptance':
       return [fix(say`Remove the acceptance of ${text}`, { range: wholeLines(range, document), newText: '' }, true)];
@@ -82,11 +83,6 @@ function declare(
       newText: `${separator}${newText}\n`,
     }),
   ];
-}
-
-function nodeAt({ parseResult, textDocument }: LangiumDocument, { start }: Range): AstNode | undefined {
-  const root = parseResult.value.$cstNode;
-  return root && CstUtils.findLeafNodeAtOffset(root, textDocument.offsetAt(start))?.astNode;
 }
 
 /** The range with the rest of its line, if nothing else stands there. */

@@ -1,17 +1,9 @@
-import {
-  AstUtils,
-  type AstNode,
-  CstUtils,
-  GrammarUtils,
-  type LangiumDocument,
-  type LangiumDocuments,
-  URI,
-} from 'langium';
+import { AstUtils, type AstNode, GrammarUtils, type LangiumDocument, type LangiumDocuments, URI } from 'langium';
 import { type Assessment, formatLength, type Millimetres, type Origin, typeLength } from '@boothwright/fit';
 import type { TextEdit } from 'vscode-languageserver-types';
 import { isBlock, isScreen } from '../generated/ast.js';
 import { snapped, spelledLike, stepOf } from '../quantity/spelling.js';
-import { type Holder, itemsOf } from '../syntax/tree.js';
+import { type Holder, itemsOf, nodeAt } from '../syntax/tree.js';
 import { handlesOf, type Held } from './handles.js';
 import type { Handle, Setting } from './protocol.js';
 
@@ -102,12 +94,8 @@ function added([change]: readonly Change[], { booth }: Assessment, documents: La
 }
 
 function holderAt(document: LangiumDocument, { start }: Origin): Holder | undefined {
-  const root = document.parseResult.value.$cstNode;
-  const leaf = root && CstUtils.findLeafNodeAtOffset(root, document.textDocument.offsetAt(start));
-  return (
-    leaf &&
-    AstUtils.getContainerOfType(leaf.astNode, (node: AstNode): node is Holder => isBlock(node) || isScreen(node))
-  );
+  const isWanted = (node: AstNode): node is Holder => isBlock(node) || isScreen(node);
+  return AstUtils.getContainerOfType(nodeAt(document, start), isWanted);
 }
 
 function placeIn(holder: Holder, { textDocument }: LangiumDocument, says: string): { offset: number; text: string } {

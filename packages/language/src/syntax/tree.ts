@@ -1,5 +1,5 @@
 import { AstUtils, type AstNode, type CstNode, CstUtils, GrammarUtils, type LangiumDocument } from 'langium';
-import type { Origin } from '@boothwright/fit';
+import type { Origin, TextPosition } from '@boothwright/fit';
 import {
   type Block,
   type Document,
@@ -105,4 +105,10 @@ export function originOf(part: CstNode | undefined): Origin {
   if (!part) return { uri: '', start: zero, end: zero };
   const document = AstUtils.getDocument(part.astNode);
   return { uri: document.uri.toString(), start: part.range.start, end: part.range.end };
+}
+
+/** The node whose text stands at a place of a document: the innermost. */
+export function nodeAt({ parseResult, textDocument }: LangiumDocument, place: TextPosition): AstNode | undefined {
+  const root = parseResult.value.$cstNode;
+  return root && CstUtils.findLeafNodeAtOffset(root, textDocument.offsetAt(place))?.astNode;
 }

@@ -4,7 +4,7 @@ import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
 import type { Meaning } from './interpret.js';
-import { called, type Reading, report, whole } from './lengths.js';
+import { called, readRange, type Reading, report } from './lengths.js';
 import { reportMalformed } from './malformed.js';
 
 /** One age or a range of ages, in completed years. */
@@ -17,18 +17,8 @@ export function readAges(
 ): Meaning | undefined {
   const min = readAge(key, example, shape, node, 'text', reading);
   if (!node.range) return min === undefined ? undefined : { is: 'ages', min, max: min };
-  if (node.upper === undefined) {
-    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${example}.`);
-    return undefined;
-  }
-  const max = readAge(key, example, shape, node, 'upper', reading);
-  if (min === undefined || max === undefined) return undefined;
-  if (min > max) {
-    const turned = `${node.upper}..${node.text}`;
-    report(reading, 'range-reversed', node, say`This range is upside down: write ${turned}.`, [turned], whole(node));
-    return undefined;
-  }
-  return { is: 'ages', min, max };
+  const range = readRange(example, node, reading, min, () => readAge(key, example, shape, node, 'upper', reading));
+  return range && { is: 'ages', ...range };
 }
 
 function readAge(

@@ -27,11 +27,7 @@ export function readLength(
       report(reading, 'missing-value', node, say`\`${key}\` needs a range, such as ${example}.`);
     return min === undefined || shape.range === 'wanted' ? undefined : { min, max: min };
   }
-  if (node.upper === undefined) {
-    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${example}.`);
-    return undefined;
-  }
-  if (!shape.range) {
+  if (!shape.range && node.upper !== undefined) {
     report(
       reading,
       'range-unwanted',
@@ -40,14 +36,27 @@ export function readLength(
     );
     return undefined;
   }
-  const max = readBound(key, example, shape, node, 'upper', reading);
-  if (min === undefined || max === undefined) return undefined;
-  if (min > max) {
-    const turned = `${node.upper}..${node.text}`;
-    report(reading, 'range-reversed', node, say`This range is upside down: write ${turned}.`, [turned], whole(node));
+  return readRange(example, node, reading, min, () => readBound(key, example, shape, node, 'upper', reading));
+}
+
+/** A range of which the lower end is read; nothing if it has no upper one, or ends below where it begins. */
+export function readRange(
+  example: string,
+  node: QuantityNode,
+  reading: Reading,
+  min: number | undefined,
+  readUpper: () => number | undefined,
+): { readonly min: number; readonly max: number } | undefined {
+  if (node.upper === undefined) {
+    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${example}.`);
     return undefined;
   }
-  return { min, max };
+  const max = readUpper();
+  if (min === undefined || max === undefined) return undefined;
+  if (min <= max) return { min, max };
+  const turned = `${node.upper}..${node.text}`;
+  report(reading, 'range-reversed', node, say`This range is upside down: write ${turned}.`, [turned], whole(node));
+  return undefined;
 }
 
 function readBound(
@@ -196,7 +205,7 @@ export function called(quantity: Quantity): string {
   }
 }
 
-export function whole(node: QuantityNode): string {
+function whole(node: QuantityNode): string {
   return node.$cstNode?.text ?? node.text;
 }
 
