@@ -33,8 +33,15 @@ async function read(file: Uri): Promise<string | undefined> {
 }
 
 async function mayReplace(file: Uri): Promise<boolean> {
-  const name = file.path.slice(file.path.lastIndexOf('/') + 1);
   const replace = l10n.t('Replace');
   const detail = l10n.t('Boothwright did not write this file. What it holds will be lost.');
-  return (await window.showWarningMessage(l10n.t('Replace {0}?', name), { modal: true, detail }, replace)) === replace;
+  return (
+    (await window.showWarningMessage(l10n.t('Replace {0}?', nameOf(file)), { modal: true, detail }, replace)) ===
+    replace
+  );
+}
+
+/** The last part of a file's path, with its ending. */
+export function nameOf({ path }: Uri): string {
+  return path.slice(path.lastIndexOf('/') + 1);
 }

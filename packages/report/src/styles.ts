@@ -1,4 +1,5 @@
 import { light, properties } from './palette.js';
+import { verdictStyles } from './parts/verdict.js';
 
 /** The report's whole look. Screen and paper, light and dark; on paper always light, and verdicts never by colour alone. */
 export const styles = `
@@ -47,14 +48,7 @@ tbody th { font-weight: 500; }
 td p { margin: 0 0 .25rem; }
 td p:last-child { margin: 0; }
 
-.verdict { white-space: nowrap; font-weight: 600; }
-.verdict svg { margin-right: .375em; vertical-align: -.08em; }
-.verdict.pass { color: var(--pass); }
-.verdict.marginal { color: var(--marginal); }
-.verdict.fail { color: var(--fail); }
-.verdict.unknown { color: var(--unknown); }
-.shapes { position: absolute; }
-
+${verdictStyles}
 .of, td .terms, td .source { display: block; font-weight: 400; }
 .head .of { display: inline; }
 .of, .kindof, .terms, .source { color: var(--soft); font-size: .875rem; }

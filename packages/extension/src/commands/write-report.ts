@@ -12,7 +12,7 @@ import {
   workspace,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { writeSafely } from '../files.js';
+import { nameOf, writeSafely } from '../files.js';
 import type { RenderPdf } from '../pdf-messages.js';
 import { boothInHand } from './in-hand.js';
 
@@ -134,7 +134,7 @@ async function chooseNames(): Promise<ReportOptions['names'] | undefined> {
 }
 
 function besides(document: TextDocument, ending: string): Uri | undefined {
-  const name = document.uri.path.slice(document.uri.path.lastIndexOf('/') + 1).replace(/\.booth$/, '');
+  const name = nameOf(document.uri).replace(/\.booth$/, '');
   const folder = workspace.workspaceFolders?.[0]?.uri;
   if (document.isUntitled) return folder && Uri.joinPath(folder, `fit-report.${ending}`);
   return Uri.joinPath(document.uri, '..', `${name}-fit-report.${ending}`);
@@ -167,8 +167,4 @@ function showPage(target: Uri, html: string): void {
 function openPanel(target: Uri): WebviewPanel {
   const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
   return window.createWebviewPanel('boothwright.report', nameOf(target), column, { enableScripts: false });
-}
-
-function nameOf({ path }: Uri): string {
-  return path.slice(path.lastIndexOf('/') + 1);
 }

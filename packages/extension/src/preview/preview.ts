@@ -26,6 +26,7 @@ import {
   workspace,
 } from 'vscode';
 import type { BaseLanguageClient, WorkspaceEdit } from 'vscode-languageclient';
+import { nameOf } from '../files.js';
 import type { FromPage, ToPage } from '../webview/messages.js';
 import { htmlOf, resourcesOf } from './html.js';
 
@@ -196,8 +197,4 @@ export class Preview implements Disposable {
 interface Place {
   readonly line: number;
   readonly character: number;
-}
-
-function nameOf({ path }: Uri): string {
-  return path.slice(path.lastIndexOf('/') + 1);
 }

@@ -1,4 +1,4 @@
-import { drawingStyles } from '@boothwright/report/preview';
+import { drawingStyles, verdictStyles } from '@boothwright/report/preview';
 
 /** The page takes the editor's colours; verdicts take those of the report, and in high contrast the editor's text colour. */
 const pageStyles = `
@@ -31,13 +31,6 @@ p { margin: 0 0 .5em; max-width: 44em; }
   background: var(--paper); border-bottom: 1px solid var(--line);
 }
 .tally { display: flex; flex-wrap: wrap; gap: 0 1.25em; margin: .25em 0 0; padding: 0; list-style: none; }
-.verdict { white-space: nowrap; font-weight: 600; }
-.verdict svg { margin-right: .375em; vertical-align: -.08em; }
-.verdict.pass { color: var(--pass); }
-.verdict.marginal { color: var(--marginal); }
-.verdict.fail { color: var(--fail); }
-.verdict.unknown { color: var(--unknown); }
-.shapes { position: absolute; }
 .notices { position: fixed; z-index: 2; bottom: .75rem; left: 1.25rem; right: 1.25rem; }
 .notices p { margin: .25em 0 0; padding: .25em .5em; border: 1px dashed var(--ink); background: var(--paper); }
 nav { display: flex; flex-wrap: wrap; gap: .25em 1em; margin: .5em 0 0; }
@@ -105,6 +98,6 @@ kbd { font: inherit; border: 1px solid var(--line); border-radius: 3px; padding:
 /** Puts the styles into the document. A sheet that a script makes is no inline style, which the page's policy forbids. */
 export function adoptStyles(): void {
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(drawingStyles + pageStyles);
+  sheet.replaceSync(drawingStyles + verdictStyles + pageStyles);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
 }

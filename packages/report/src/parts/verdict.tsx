@@ -43,3 +43,13 @@ export function VerdictMark({ verdict, word = verdictWords[verdict] }: { verdict
     </span>
   );
 }
+
+/** How verdicts and their shapes look, wherever a page gives them their colours. */
+export const verdictStyles = `.verdict { white-space: nowrap; font-weight: 600; }
+.verdict svg { margin-right: .375em; vertical-align: -.08em; }
+.verdict.pass { color: var(--pass); }
+.verdict.marginal { color: var(--marginal); }
+.verdict.fail { color: var(--fail); }
+.verdict.unknown { color: var(--unknown); }
+.shapes { position: absolute; }
+`;

@@ -1,6 +1,6 @@
 export { formatLength, pieceKey, pieceOfKey, type DisplayUnit } from '@boothwright/fit';
 export { drawingStyles } from '../drawings/styles.js';
-export { VerdictMark, VerdictShapes } from '../parts/verdict.js';
+export { VerdictMark, VerdictShapes, verdictStyles } from '../parts/verdict.js';
 export { tellAnswer } from '../telling/answer.js';
 export { percent, postureWord, verdictWords } from '../words.js';
 export { LiveDrawing, type LiveDrawingProps } from './live-drawing.js';
