@@ -67,11 +67,9 @@ function bandOfMost(view: View, eyes: Eyes): Range | undefined {
   return heights.length > 0 ? { min: heights[0]!, max: heights[heights.length - 1]! } : undefined;
 }
 
-/** Whether all that moves these eyes or this desk was measured. */
+/** Whether all that moves these eyes over what the screen’s height is measured from was measured. */
 function isSettled(view: View, { all, eye, desk }: Eyes): boolean {
-  const over = view.use.height!.over === 'desk' ? desk : 0;
-  return all.eye.every((one, person) => {
-    const own = view.use.height!.over === 'desk' ? all.desk[person]! : 0;
-    return Math.abs(one - own - (eye - over)) < TOLERANCE;
-  });
+  const isOverDesk = view.use.height!.over === 'desk';
+  const above = (one: Millimetres, own: Millimetres) => (isOverDesk ? one - own : one);
+  return all.eye.every((one, person) => Math.abs(above(one, all.desk[person]!) - above(eye, desk)) < TOLERANCE);
 }

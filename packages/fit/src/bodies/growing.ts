@@ -51,7 +51,7 @@ export function assumedOfAges(ages: { readonly min: Years; readonly max: Years }
 export function statureOfAges(sex: Sex, ages: { readonly min: Years; readonly max: Years }): StatureOfAges {
   const adults = reference[sex].dimensions.stature;
   const years = Array.from({ length: ages.max - ages.min + 1 }, (_, index) => {
-    const young = growing[sex].find(([year]) => year === ages.min + index && year < ADULT);
+    const young = growing[sex].find(([year]) => year === ages.min + index);
     return young ? { mean: young[1], sd: young[1] * young[2] } : adults;
   });
   const mean = years.reduce((sum, year) => sum + year.mean, 0) / years.length;
