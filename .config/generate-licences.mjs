@@ -40,7 +40,7 @@ if (refused.length > 0) {
     console.error(`${name} has the licence ${licence}, which is not among those that may ship.`);
   process.exit(1);
 }
-writeFileSync(path.resolve(process.argv[2] ?? path.join(root, 'LICENCES.md')), text(packages));
+writeFileSync(path.resolve(process.argv[2] ?? path.join(root, 'packages/extension/LICENCES.md')), text(packages));
 console.log(`licences: ${packages.length} libraries ship`);
 
 /** The folder of the library that a file belongs to; none for our own. */

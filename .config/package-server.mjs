@@ -15,8 +15,9 @@ execFileSync(process.execPath, ['.config/build.mjs', '--production', '--server-o
 const folder = mkdtempSync(path.join(tmpdir(), `${name}-`));
 mkdirSync(path.join(folder, 'dist'));
 cpSync(path.join(root, 'packages/language/dist', bundle), path.join(folder, 'dist', bundle));
-for (const file of ['LICENSE', 'LICENCES.md']) cpSync(path.join(root, file), path.join(folder, file));
-cpSync(path.join(root, 'l10n'), path.join(folder, 'l10n'), { recursive: true });
+for (const file of ['LICENSE', 'packages/extension/LICENCES.md'])
+  cpSync(path.join(root, file), path.join(folder, path.basename(file)));
+cpSync(path.join(root, 'packages/extension/l10n'), path.join(folder, 'l10n'), { recursive: true });
 const manifest = {
   name,
   version,

@@ -13,11 +13,11 @@ test('the list of licences is of what the bundles hold now', { timeout: 120_000 
   execFileSync(process.execPath, ['.config/generate-licences.mjs', out], { cwd: root });
   const made = readFileSync(out, 'utf8');
   rmSync(folder, { recursive: true });
-  expect(made).toBe(read('LICENCES.md'));
+  expect(made).toBe(read('packages/extension/LICENCES.md'));
   expect(made).toMatch(/^\| langium\s+\|/m);
 });
 
 test('it ships with the extension and with the language server', () => {
-  expect(read('.vscodeignore').split('\n')).toContain('!LICENCES.md');
-  expect(read('.config/package-server.mjs')).toContain("'LICENCES.md'");
+  expect(read('.vscodeignore').split('\n')).toContain('!packages/extension/LICENCES.md');
+  expect(read('.config/package-server.mjs')).toContain('packages/extension/LICENCES.md');
 });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { keysOfManifest, sentencesOfManifest } from './words/manifest.js';
 import { placeholdersOf, sentences, sourceNames } from './words/sentences.js';
 
-const folder = path.resolve(import.meta.dirname, '../l10n');
+const folder = path.resolve(import.meta.dirname, '../packages/extension/l10n');
 const bundles = readdirSync(folder).filter((name) => /^bundle\.l10n\.\w+\.json$/.test(name));
 const english = sentences();
 

@@ -86,7 +86,7 @@ beforeAll(async () => {
     mainFields: ['module', 'main'],
     logLevel: 'error',
   });
-  cpSync(path.join(root, 'l10n'), path.join(scratch, 'l10n'), { recursive: true });
+  cpSync(path.join(root, 'packages/extension/l10n'), path.join(scratch, 'l10n'), { recursive: true });
 });
 
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));

@@ -6,8 +6,8 @@ import { bySchemes, EditorFileSystem } from '../lsp/files.js';
 import { serve } from '../lsp/server.js';
 import { nodeFileSystem } from './index.js';
 
-/** Where the translations lie, seen from the bundle of this file: in its own package, or in the extension. */
-const folders = [path.join(__dirname, '../l10n'), path.join(__dirname, '../../../l10n')];
+/** Where the translations lie, seen from the bundle of this file: beside its folder, or in the extension's. */
+const folders = [path.join(__dirname, '../l10n'), path.join(__dirname, '../../extension/l10n')];
 
 /** The language server for editors on this machine: over standard streams, a pipe or IPC, as its arguments say. */
 const connection = createConnection(ProposedFeatures.all);
