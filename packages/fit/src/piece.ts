@@ -7,26 +7,29 @@ export interface PieceRef {
   readonly workstation?: string;
 }
 
-export type PieceKind =
-  | 'room'
-  | 'stage'
-  | 'seating'
-  | 'balcony'
-  | 'door'
-  | 'column'
-  | 'wheelchair-space'
-  | 'watchers'
-  | 'operator'
-  | 'crowd'
-  | 'desk'
-  | 'seat'
-  | 'rack'
-  | 'platform'
-  | 'skirt'
-  | 'walkway'
-  | 'workstation'
-  | 'screen'
-  | 'control';
+export const pieceKinds = [
+  'room',
+  'stage',
+  'seating',
+  'balcony',
+  'door',
+  'column',
+  'wheelchair-space',
+  'watchers',
+  'operator',
+  'crowd',
+  'desk',
+  'seat',
+  'rack',
+  'platform',
+  'skirt',
+  'walkway',
+  'workstation',
+  'screen',
+  'control',
+] as const;
+
+export type PieceKind = (typeof pieceKinds)[number];
 
 /** Equal for two references to the same thing. */
 export function pieceKey({ kind, name, workstation }: PieceRef): string {

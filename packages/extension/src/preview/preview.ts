@@ -27,7 +27,7 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient, WorkspaceEdit } from 'vscode-languageclient';
 import { nameOf } from '../files.js';
-import type { FromPage, ToPage } from '../webview/messages.js';
+import { type FromPage, readFromPage, type ToPage } from '../webview/messages.js';
 import { htmlOf, resourcesOf } from './html.js';
 
 /** Keys that follow each other faster than this are one change, in milliseconds. */
@@ -56,7 +56,12 @@ export class Preview implements Disposable {
       dark: Uri.joinPath(extension, 'packages/extension/icons/booth-dark.svg'),
     };
     webview.options = { enableScripts: true, localResourceRoots: [resourcesOf(extension)] };
-    this.listening = [webview.onDidReceiveMessage((message: FromPage) => this.hear(message))];
+    this.listening = [
+      webview.onDidReceiveMessage((given: unknown) => {
+        const message = readFromPage(given);
+        if (message) this.hear(message);
+      }),
+    ];
     webview.html = htmlOf(webview, extension);
   }
 

@@ -10,7 +10,7 @@ import {
   workspace,
 } from 'vscode';
 import { type BaseLanguageClient, State } from 'vscode-languageclient';
-import type { PageState } from '../webview/messages.js';
+import { readPageState } from '../webview/messages.js';
 import { Preview } from './preview.js';
 
 const viewType = 'boothwright.preview';
@@ -50,7 +50,8 @@ export function providePreviews({ extensionUri }: ExtensionContext, client: Base
       open(Uri.parse(uri)).showSide(workstation),
     ),
     window.registerWebviewPanelSerializer(viewType, {
-      deserializeWebviewPanel: (panel: WebviewPanel, state: PageState | undefined) => {
+      deserializeWebviewPanel: (panel: WebviewPanel, given: unknown) => {
+        const state = readPageState(given);
         if (state?.uri) adopt(Uri.parse(state.uri), panel);
         else panel.dispose();
         return Promise.resolve();

@@ -1,9 +1,9 @@
-import type { FromPage, PageState } from './messages.js';
+import { type FromPage, type PageState, readPageState } from './messages.js';
 
 /** What an editor gives a page that it shows. */
 interface EditorApi {
   postMessage(message: FromPage): void;
-  getState(): PageState | undefined;
+  getState(): unknown;
   setState(state: PageState): void;
 }
 
@@ -12,7 +12,7 @@ declare function acquireVsCodeApi(): EditorApi;
 /** May be asked for once only. */
 export const host = acquireVsCodeApi();
 
-let state = host.getState();
+let state = readPageState(host.getState());
 
 /** What the page kept; nothing in its first life. */
 export function kept(): PageState | undefined {

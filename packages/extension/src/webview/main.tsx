@@ -2,7 +2,7 @@ import type { PieceRef, PreviewResult, Setting } from '@boothwright/language/pro
 import { pieceKey, pieceOfKey } from '@boothwright/report/preview';
 import { render } from 'preact';
 import { host, keep, kept } from './host.js';
-import type { ToPage } from './messages.js';
+import { readToPage, type ToPage } from './messages.js';
 import { forgetMoves } from './move.js';
 import { Page, pieceAround } from './page.js';
 import { adoptStyles } from './styles.js';
@@ -32,22 +32,27 @@ let hasLit = false;
 
 const root = document.getElementById('page')!;
 
-window.addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
-  switch (data.type) {
+window.addEventListener('message', ({ data }) => {
+  const message = readToPage(data);
+  if (message) hear(message);
+});
+
+function hear(message: ToPage): void {
+  switch (message.type) {
     case 'show':
-      keep({ uri: data.uri });
-      take(data.result);
+      keep({ uri: message.uri });
+      take(message.result);
       tried = undefined;
       forgetMoves();
       draw();
       if (tip && pointed) host.postMessage({ type: 'figures', piece: tip.piece });
       return afterDrawing();
     case 'tried':
-      if (sliding && data.result.is === 'booth') tried = data.result;
+      if (sliding && message.result.is === 'booth') tried = message.result;
       return draw();
     case 'lit': {
-      const isNew = keysOf(data.pieces) !== keysOf(lit);
-      lit = data.pieces;
+      const isNew = keysOf(message.pieces) !== keysOf(lit);
+      lit = message.pieces;
       draw();
       // A page that comes back stays where it was.
       if (isNew && (hasLit || !isBack)) revealLit();
@@ -56,12 +61,12 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
       return;
     }
     case 'figures':
-      return showTip(data.piece, data.markdown);
+      return showTip(message.piece, message.markdown);
     case 'showSide':
-      station = data.workstation;
+      station = message.workstation;
       return afterDrawing();
   }
-});
+}
 
 document.addEventListener('pointerover', ({ target }) => {
   const figures = (target as Element | null)?.closest(`#${tipId}`);

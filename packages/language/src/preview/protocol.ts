@@ -1,6 +1,6 @@
 import type { Assessment, PieceRef, TextPosition } from '@boothwright/fit';
 
-export type { PieceKind, PieceRef } from '@boothwright/fit';
+export { pieceKinds, type PieceKind, type PieceRef } from '@boothwright/fit';
 
 /** What an editor asks for a preview: drawings beside the text. */
 
