@@ -166,8 +166,7 @@ function messageOf(
   const [first] = remedies;
   return [
     says,
-    ...(person.kind === 'crowd' ? [] : certainty(person, shares)),
-    ...settledBy(person, rule.demands[reading.demand]!),
+    ...(isDoubtful(person, shares) ? doubt(person, rule.demands[reading.demand]!, shares) : []),
     ...(first ? [`${first.title}.`] : []),
   ].join(' ');
 }
@@ -182,22 +181,21 @@ function ofCrowd(person: Person, rule: StationRule, { share, shareAtLimit }: Sha
   return say`${said(rule.title)}: ${formatPercent(share)} of ${person.name} meet the preferred band (${formatPercent(person.wanted)} wanted), ${formatPercent(shareAtLimit)} the outer limit.`;
 }
 
-/** Where the answer is a share of people, say so; a person of whom all is measured gets no such sentence. */
-function certainty(person: Person, { share, shareAtLimit }: Shares): string[] {
-  const certain = (value: Share) => value < 1e-9 || value > 1 - 1e-9;
-  if (certain(share) && certain(shareAtLimit)) return [];
-  return [
-    say`Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
-  ];
+/** A person's body answers for certain if all of it that matters is measured, or if any body would do, or none. */
+function isDoubtful({ kind }: Person, { share, shareAtLimit }: Shares): boolean {
+  const isCertain = (value: Share) => value < 1e-9 || value > 1 - 1e-9;
+  return kind === 'operator' && !(isCertain(share) && isCertain(shareAtLimit));
 }
 
-/** The one measurement that would settle the check, when one would. */
-function settledBy(person: Person, demand: Demand): string[] {
-  if (person.kind === 'crowd') return [];
-  const open = (Object.keys(demand.form.body) as DimensionName[]).filter((name) => sdOf(person.body, name) > 0.5);
-  return open.length === 1
-    ? [say`Measure ${possessive(person.name)} ${said(dimensionWords[open[0]!])} to settle it.`]
-    : [];
+/** How likely the person is inside, and the one measurement that would settle it, when one would. */
+function doubt(person: Person, { form }: Demand, { share, shareAtLimit }: Shares): string[] {
+  const open = (Object.keys(form.body) as DimensionName[]).filter((name) => sdOf(person.body, name) > 0.5);
+  return [
+    say`Of people like ${person.name}, ${formatShare(share)} are inside the preferred band and ${formatShare(shareAtLimit)} inside the outer limit.`,
+    ...(open.length === 1
+      ? [say`Measure ${possessive(person.name)} ${said(dimensionWords[open[0]!])} to settle it.`]
+      : []),
+  ];
 }
 
 function pointAt(station: Station, person: Person) {

@@ -127,7 +127,7 @@ export function crowdObstacles(scene: Scene): readonly Obstacle[] {
 
 function crowdWord(standing: boolean, row: number | undefined): string {
   if (row === undefined) return standing ? say`people who stand in front` : say`people on seats in front`;
-  return standing ? say`people who stand, row ${row}` : say`people on seats, row ${row}`;
+  return standing ? say`people who stand in row ${row}` : say`people on seats in row ${row}`;
 }
 
 /** A person at a place, facing any way. */

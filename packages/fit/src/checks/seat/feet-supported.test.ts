@@ -107,4 +107,13 @@ describe('feet-supported: S − F − P, preferred at most 0, outer at most 25',
     expect(finding.share).toBeLessThan(0.5);
     expect(finding.message).toContain('Measure Noor’s popliteal height');
   });
+
+  it('asks for no measurement where no leg would be long enough', () => {
+    const operators = [anOperator('Noor', { stature: 1630 }, 'female')];
+    const workstations = [aStation('Sound', 'Left', 'Tall', ['Noor'], { postures: byDefault(['sit'] as const) })];
+    const booth = aBooth({ operators, desks: [aDesk('Left', 700)], seats: [aSeat('Tall', 700)], workstations });
+    const finding = findingOf(booth, 'feet-supported');
+    expect(finding).toMatchObject({ verdict: 'fail', share: 0, shareAtLimit: 0 });
+    expect(finding.message).not.toContain('Measure');
+  });
 });

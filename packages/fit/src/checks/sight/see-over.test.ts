@@ -116,6 +116,13 @@ describe('see-over: people in front', () => {
     expect(findingOf({ ...booth, platforms: [platform] }, 'see-over').verdict).toBe('pass');
   });
 
+  it('names the row that hides most', () => {
+    const rows = { ...seating(true), rows: given(3), pitch: given(900) };
+    expect(findingOf(hall(1600, [], { seating: rows }), 'see-over').message).toContain(
+      'people who stand in row 1 hide',
+    );
+  });
+
   it('says that it counts the nearest row only when rows and pitch are not said', () => {
     const finding = findingOf(hall(1600, [], { seating: seating(false) }), 'see-over');
     expect(finding.assumptions.join()).toContain('nearest row');
