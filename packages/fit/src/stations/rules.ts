@@ -1,8 +1,10 @@
 import type { People } from '../bodies/people.js';
 import type { DimensionName } from '../bodies/dimensions.js';
-import type { Millimetres, Range } from '../units.js';
-import { bodyPart, tolerant, type Band, type Demand, type Dimensions, type LinearForm } from './demand.js';
-import { allSettings, copySettings, narrow, pick, type Settings } from './settings.js';
+import type { Range } from '../units.js';
+import { bodyPartOf, boundsOf } from './bounds.js';
+import { bodyPart, tolerant, type Band, type Demand, type Dimensions } from './demand.js';
+import { allSettings, copySettings, narrow, pick } from './settings.js';
+import { SettingsOfAll } from './settings-of-all.js';
 
 /** What one check demands at one station, in the order in which a person gives way: feet first, elbows last. */
 export interface Rule {
@@ -40,15 +42,23 @@ export interface Heights {
 
 /** The setting that each person takes at the preferred level. */
 export function settingsOf(rules: readonly Rule[], heights: Heights, people: People): PersonalSettings {
-  const compiled = rules.map((rule) => rule.demands.map((demand) => compile(demand, people)));
-  const seat = new Float64Array(people.count);
-  const desk = new Float64Array(people.count);
-  const all = allSettings(heights.seat, heights.desk);
-  const settings = { ...all };
-  for (let person = 0; person < people.count; person++) {
-    copySettings(all, settings);
-    for (const rule of compiled) meets(rule, settings, person);
-    const chosen = pick(settings, wantedBy(compiled, person, -1), wantedBy(compiled, person, 0));
+  const { count } = people;
+  const column = (dimension: DimensionName) => people.column(dimension);
+  const settings = SettingsOfAll.within(heights, count);
+  const met = new Uint8Array(count);
+  for (const { demands } of rules)
+    settings.narrow(
+      demands.map((demand) => boundsOf(demand.form, demand.preferred, count, column)),
+      met,
+    );
+  const gaps = wantedOf(rules, -1, count, column);
+  const desks = wantedOf(rules, 0, count, column);
+  const seat = new Float64Array(count);
+  const desk = new Float64Array(count);
+  const own = allSettings(heights.seat, heights.desk);
+  for (let person = 0; person < count; person++) {
+    settings.copyOf(person, own);
+    const chosen = pick(own, gaps ? gaps[person]! : NaN, desks ? desks[person]! : NaN);
     seat[person] = chosen.seat;
     desk[person] = chosen.desk;
   }
@@ -79,63 +89,23 @@ export function settingOf(rules: readonly Rule[], heights: Heights, body: Dimens
   return pick(settings, wantedGap, wantedDesk);
 }
 
-interface Compiled {
-  readonly demand: Demand;
-  readonly band: Band;
-  /** The form without S and D, per person. */
-  readonly rest: Float64Array;
-}
-
-function compile(demand: Demand, people: People): Compiled {
-  const rest = bodyParts(demand.form, people.count, (dimension) => people.column(dimension));
-  return { demand, band: tolerant(demand.preferred), rest };
-}
-
-/** The form's value but for the seat's and the desk's heights, person by person. */
-export function bodyParts(
-  form: LinearForm,
+/**
+ * What a person who can choose wants of the gap between seat and desk (`seat` −1) or of the desk (`seat` 0): the middle of the last two-sided
+ * demand on it, for each person; nothing if there is none.
+ */
+function wantedOf(
+  rules: readonly Rule[],
+  seat: -1 | 0,
   count: number,
   columnOf: (dimension: DimensionName) => Float64Array,
-): Float64Array {
-  const rest = new Float64Array(count).fill(form.constant);
-  for (const name in form.body) {
-    const coefficient = form.body[name as DimensionName]!;
-    const column = columnOf(name as DimensionName);
-    for (let person = 0; person < count; person++) rest[person]! += coefficient * column[person]!;
-  }
-  return rest;
-}
-
-function meets(demands: readonly Compiled[], settings: Settings, person: number): boolean {
-  if (demands.length === 1) {
-    const only = demands[0]!;
-    return narrow(settings, only.demand.form, only.rest[person]!, only.band);
-  }
-  copySettings(settings, saved);
-  for (const { demand, band, rest } of demands) {
-    if (!narrow(settings, demand.form, rest[person]!, band)) {
-      copySettings(saved, settings);
-      return false;
-    }
-  }
-  return true;
-}
-
-/** Scratch space: a rule of several demands that fails leaves the settings as they were. */
-const saved = allSettings({ min: 0, max: 0 }, { min: 0, max: 0 });
-
-/**
- * A person who can choose sets the gap between seat and desk (`seat` −1) or the desk (`seat` 0) to the middle of the last two-sided demand
- * on it; NaN if there is none.
- */
-function wantedBy(compiled: readonly (readonly Compiled[])[], person: number, seat: -1 | 0): Millimetres {
-  let wanted = NaN;
-  for (const rule of compiled) {
-    for (const { demand, rest } of rule) {
-      if (demand.form.desk !== 1 || demand.form.seat !== seat) continue;
-      wanted = nearerMiddle(wanted, demand.preferred, rest[person]!);
-    }
-  }
+): Float64Array | undefined {
+  const demands = rules.flatMap((rule) => rule.demands).filter(({ form }) => form.desk === 1 && form.seat === seat);
+  const last = demands.filter(({ preferred }) => Number.isFinite(preferred.min + preferred.max)).at(-1);
+  if (!last) return undefined;
+  const { constant, coefficient, column } = bodyPartOf(last.form, count, columnOf);
+  const middle = (last.preferred.min + last.preferred.max) / 2;
+  const wanted = new Float64Array(count);
+  for (let person = 0; person < count; person++) wanted[person] = middle - (constant + coefficient * column[person]!);
   return wanted;
 }
 

@@ -91,12 +91,13 @@ export function pick(
   wantedGap: Millimetres,
   wantedDesk: Millimetres,
 ): { readonly seat: Millimetres; readonly desk: Millimetres } {
-  const gaps = [smallestGap(s), largestGap(s)] as const;
+  const least = smallestGap(s);
+  const most = largestGap(s);
   if (Number.isNaN(wantedGap) && !Number.isNaN(wantedDesk)) {
-    const desk = clamp(wantedDesk, Math.max(s.deskMin, s.seatMin + gaps[0]), Math.min(s.deskMax, s.seatMax + gaps[1]));
-    return { seat: middle(Math.max(s.seatMin, desk - gaps[1]), Math.min(s.seatMax, desk - gaps[0])), desk };
+    const desk = clamp(wantedDesk, Math.max(s.deskMin, s.seatMin + least), Math.min(s.deskMax, s.seatMax + most));
+    return { seat: middle(Math.max(s.seatMin, desk - most), Math.min(s.seatMax, desk - least)), desk };
   }
-  const gap = Number.isNaN(wantedGap) ? middle(...gaps) : clamp(wantedGap, ...gaps);
+  const gap = Number.isNaN(wantedGap) ? middle(least, most) : clamp(wantedGap, least, most);
   const seat = middle(Math.max(s.seatMin, s.deskMin - gap), Math.min(s.seatMax, s.deskMax - gap));
   return { seat, desk: seat + gap };
 }
