@@ -1,5 +1,5 @@
-import type { Millimetres } from '../units.js';
-import { elevation, linesOf, type Eyes, type View } from './viewing.js';
+import type { Degrees, Millimetres } from '../units.js';
+import { elevation, linesOf, radians, type Eyes, type View } from './viewing.js';
 
 /** A screen’s lines seen from the eye: degrees above (positive) or below (negative) its level line. */
 export interface Angles {
@@ -20,14 +20,30 @@ export function anglesOf(view: View, desk: Millimetres, eye: Millimetres): Angle
   };
 }
 
-/** Within the preferred bounds of the check ‘screen-height’, which names their sources. */
-export function isGood({ top, centre, bottom }: Angles): boolean {
-  return top <= SLACK && centre <= SLACK && centre >= -30 - SLACK && bottom >= -33 - SLACK;
+/** How high the eye must be over the middle of a screen for all of it to lie within bounds, as angles from the eye. */
+export interface Rises {
+  readonly least: Millimetres;
+  readonly most: Millimetres;
 }
 
-/** Within its outer bounds. */
-export function isBearable({ top, bottom }: Angles): boolean {
-  return top <= 20 + SLACK && bottom >= -60 - SLACK;
+/** The preferred bounds of the check ‘screen-height’, which names their sources. */
+export function goodRises(view: View): Rises {
+  const half = linesOf(view, 0).top - linesOf(view, 0).centre;
+  return {
+    least: Math.max(half - up(view, SLACK), -up(view, SLACK)),
+    most: Math.min(up(view, 30 + SLACK), up(view, 33 + SLACK) - half),
+  };
+}
+
+/** Its outer bounds. */
+export function bearableRises(view: View): Rises {
+  const half = linesOf(view, 0).top - linesOf(view, 0).centre;
+  return { least: half - up(view, 20 + SLACK), most: up(view, 60 + SLACK) - half };
+}
+
+/** By how much something at the screen's distance is higher that is seen so much higher. */
+function up({ level }: View, angle: Degrees): Millimetres {
+  return level * Math.tan(radians(angle));
 }
 
 /** How far the screen may be moved for one pair of eyes, and how far would be best; up is positive. */
@@ -36,10 +52,9 @@ export function shiftsFor(
   eyes: Eyes,
 ): { readonly lowest: number; readonly highest: number; readonly ideal: number } {
   const lines = linesOf(view, eyes.desk);
-  const drop = (angle: number) => view.level * Math.tan((angle * Math.PI) / 180);
   return {
     highest: eyes.eye - lines.top,
-    lowest: Math.max(eyes.eye + drop(-30) - lines.centre, eyes.eye + drop(-33) - lines.bottom),
-    ideal: eyes.eye + drop(eyes.posture === 'sit' ? -15 : -10) - lines.centre,
+    lowest: Math.max(eyes.eye + up(view, -30) - lines.centre, eyes.eye + up(view, -33) - lines.bottom),
+    ideal: eyes.eye + up(view, eyes.posture === 'sit' ? -15 : -10) - lines.centre,
   };
 }

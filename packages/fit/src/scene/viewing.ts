@@ -108,7 +108,10 @@ function everybody({ station, person, posture, key }: Eyes, rules: readonly Rule
   const { seat, desk } = settingsOf(rules, heights, people);
   const column = people.column(posture === 'sit' ? 'sittingEyeHeight' : 'standingEyeHeight');
   const above = posture === 'sit' ? -station.slump : station.shoe;
-  const all = { eye: column.map((eye, index) => eye + above + (posture === 'sit' ? seat[index]! : 0)), desk };
+  const eye = new Float64Array(people.count);
+  for (let each = 0; each < eye.length; each++)
+    eye[each] = column[each]! + above + (posture === 'sit' ? seat[each]! : 0);
+  const all = { eye, desk };
   if (ofPeople.size >= REMEMBERED_PLACES) ofPeople.clear();
   ofPeople.set(key, all);
   return all;
@@ -189,16 +192,16 @@ function viewOf(station: Station, use: ScreenUse, monitor: Monitor): View {
 /** A screen turned to from the side or behind stands beside no edge: there the setback is its distance. */
 function placeOf(station: Station, use: ScreenUse, turn: Degrees): { ahead: Millimetres; aside: Millimetres } {
   const ahead = use.setback!.value - station.workstation.lean.value;
-  const radians = (turn * Math.PI) / 180;
+  const angle = radians(turn);
   if (use.at) return { ahead, aside: use.at.value - placeAlong(station) };
-  if (Math.abs(turn) < 90) return { ahead, aside: ahead * Math.tan(radians) };
-  return { ahead: ahead * Math.cos(radians), aside: ahead * Math.sin(radians) };
+  if (Math.abs(turn) < 90) return { ahead, aside: ahead * Math.tan(angle) };
+  return { ahead: ahead * Math.cos(angle), aside: ahead * Math.sin(angle) };
 }
 
 /** Heights of a screen's lines above the floor, for a desk of a given height. */
 export function linesOf(view: View, desk: Millimetres): { top: Millimetres; centre: Millimetres; bottom: Millimetres } {
   const { line, over, distance } = view.use.height!;
-  const upright = view.size.height * Math.cos((view.tilt * Math.PI) / 180);
+  const upright = view.size.height * Math.cos(radians(view.tilt));
   const said = distance.value + (over === 'desk' ? desk : 0);
   const centre = said + (line === 'bottom' ? upright / 2 : line === 'top' ? -upright / 2 : 0);
   return { top: centre + upright / 2, centre, bottom: centre - upright / 2 };
@@ -213,23 +216,32 @@ export function distanceTo(view: View, height: Millimetres, eye: Millimetres): M
   return Math.hypot(view.level, height - eye);
 }
 
+/** The straight line from the middle of a screen to an eye so high over it: `distanceTo` for thousands. */
+export function distanceOver({ level }: View, rise: Millimetres): Millimetres {
+  return Math.sqrt(level * level + rise * rise);
+}
+
+/** The share of everybody a body may be for whom something holds of the height of their eyes over the middle of a screen. */
+export function shareOver(eyes: Eyes, view: View, holds: (rise: Millimetres) => boolean): Share {
+  const { eye, desk } = eyes.all;
+  const { centre } = linesOf(view, 0);
+  const isOverDesk = view.use.height!.over === 'desk';
+  return shareOf(eyes.person.people, (person) => holds(eye[person]! - centre - (isOverDesk ? desk[person]! : 0)));
+}
+
 /**
- * The share of everybody a body may be for whom something of eye and desk height holds. With a key that names all else it
- * depends on, the share is remembered from one assessment to the next.
+ * The share of everybody a body may be for whom something of eye and desk height holds. `key` names all else that it depends on: the
+ * share is remembered from one assessment to the next.
  */
-export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimetres) => boolean, key?: string): Share {
-  const count = () => {
-    const { eye, desk } = eyes.all;
-    return shareOf(eyes.person.people, (person) => holds(eye[person]!, desk[person]!));
-  };
-  if (key === undefined) return count();
-  const { body } = eyes.person;
+export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimetres) => boolean, key: string): Share {
+  const { body, people } = eyes.person;
   const ofBody = sharesOfEyes.get(body) ?? new Map<string, Share>();
   sharesOfEyes.set(body, ofBody);
   const whole = `${key} ${eyes.key}`;
   const known = ofBody.get(whole);
   if (known !== undefined) return known;
-  const share = count();
+  const { eye, desk } = eyes.all;
+  const share = shareOf(people, (person) => holds(eye[person]!, desk[person]!));
   if (ofBody.size >= REMEMBERED_SHARES) ofBody.clear();
   ofBody.set(whole, share);
   return share;
@@ -238,12 +250,10 @@ export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimet
 const sharesOfEyes = new WeakMap<Body, Map<string, Share>>();
 const REMEMBERED_SHARES = 200;
 
-/** All of a screen's place that a share can depend on, as a key. */
-export function keyOf(view: View): string {
-  const { line, over, distance } = view.use.height!;
-  return JSON.stringify([view.ahead, view.aside, view.size, view.tilt, view.swing, line, over, distance.value]);
-}
-
 export function degrees(radians: number): Degrees {
   return (radians * 180) / Math.PI;
+}
+
+export function radians(angle: Degrees): number {
+  return (angle * Math.PI) / 180;
 }

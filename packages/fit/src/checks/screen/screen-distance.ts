@@ -1,7 +1,7 @@
 import { buyingStep, typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { distanceTo, keyOf, linesOf, shareOfEyes } from '../../scene/viewing.js';
-import { TOLERANCE } from '../../units.js';
+import { distanceOver, distanceTo, linesOf, shareOver } from '../../scene/viewing.js';
+import { TOLERANCE, type Millimetres } from '../../units.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';
@@ -51,20 +51,13 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       (what) => say`Cannot say how far the eye is from ${what}.`,
       (eyes, view) => {
         const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
-        const of = (eye: number, desk: number) => distanceTo(view, linesOf(view, desk).centre, eye);
-        const share = shareOfEyes(
-          eyes,
-          (eye, desk) => {
-            const d = of(eye, desk);
-            return d >= NEAREST - TOLERANCE && d <= FARTHEST + TOLERANCE;
-          },
-          `distance ${keyOf(view)}`,
-        );
-        const shareAtLimit = shareOfEyes(
-          eyes,
-          (eye, desk) => of(eye, desk) >= TOO_NEAR - TOLERANCE,
-          `least distance ${keyOf(view)}`,
-        );
+        const within = (least: Millimetres, most: Millimetres) =>
+          shareOver(eyes, view, (rise) => {
+            const away = distanceOver(view, rise);
+            return away >= least - TOLERANCE && away <= most + TOLERANCE;
+          });
+        const share = within(NEAREST, FARTHEST);
+        const shareAtLimit = within(TOO_NEAR, Infinity);
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
         const tooFar = distance > FARTHEST;
         const limit =

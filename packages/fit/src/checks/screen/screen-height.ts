@@ -2,8 +2,16 @@ import type { ScreenHeight } from '../../booth.js';
 import type { Remedy } from '../../assessment.js';
 import { buyingStep, formatAngle, listOf, typeLength, effectOf } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { anglesOf, isBearable, isGood, shiftsFor, SLACK, type Angles } from '../../scene/screen-angles.js';
-import { eyesAt, keyOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import {
+  anglesOf,
+  bearableRises,
+  goodRises,
+  shiftsFor,
+  SLACK,
+  type Angles,
+  type Rises,
+} from '../../scene/screen-angles.js';
+import { eyesAt, shareOver, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -60,12 +68,9 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       (what) => say`Cannot say how high the eye looks at ${what}.`,
       (eyes, view) => {
         const angles = anglesOf(view, eyes.desk, eyes.eye);
-        const share = shareOfEyes(eyes, (eye, desk) => isGood(anglesOf(view, desk, eye)), `height ${keyOf(view)}`);
-        const shareAtLimit = shareOfEyes(
-          eyes,
-          (eye, desk) => isBearable(anglesOf(view, desk, eye)),
-          `outer height ${keyOf(view)}`,
-        );
+        const within = ({ least, most }: Rises) => shareOver(eyes, view, (rise) => rise >= least && rise <= most);
+        const share = within(goodRises(view));
+        const shareAtLimit = within(bearableRises(view));
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
         const decides = decisive(angles, verdict === 'fail');
         const heights = view.use.height!;

@@ -1,6 +1,16 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { degrees, elevation, eyesAt, keyOf, linesOf, shareOfEyes, type Eyes, type View } from '../../scene/viewing.js';
+import {
+  degrees,
+  distanceOver,
+  elevation,
+  eyesAt,
+  linesOf,
+  radians,
+  shareOver,
+  type Eyes,
+  type View,
+} from '../../scene/viewing.js';
 import type { Degrees, Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -60,12 +70,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 
 function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft {
   const measured = fromSquare(view, rise(view, eyes.desk, eyes.eye));
-  const within = (limit: Degrees) =>
-    shareOfEyes(
-      eyes,
-      (eye, desk) => fromSquare(view, rise(view, desk, eye)) <= limit + SLACK,
-      `tilt ${limit} ${keyOf(view)}`,
-    );
+  const within = (limit: Degrees) => shareOver(eyes, view, isSquareWithin(view, limit + SLACK));
   const share = within(SQUARE);
   const shareAtLimit = within(ASLANT);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
@@ -93,10 +98,22 @@ function rise(view: View, desk: Millimetres, eye: Millimetres): Degrees {
 }
 
 /** The face leans back by the tilt and is swung aside; the eye is level with it or higher by `up`. */
-function fromSquare({ tilt, swing }: View, up: Degrees): Degrees {
-  const [t, w, e] = [tilt, swing, up].map((angle) => (angle * Math.PI) / 180) as [number, number, number];
-  const cosine = Math.cos(t) * Math.cos(w) * Math.cos(e) + Math.sin(t) * Math.sin(e);
+function fromSquare(view: View, up: Degrees): Degrees {
+  const face = faceOf(view);
+  const cosine = face.level * Math.cos(radians(up)) + face.up * Math.sin(radians(up));
   return degrees(Math.acos(Math.min(1, Math.max(-1, cosine))));
+}
+
+/** Whether the face is within an angle of square to an eye so high over its middle: the same, without the angles, since thousands ask. */
+function isSquareWithin(view: View, limit: Degrees): (rise: Millimetres) => boolean {
+  const face = faceOf(view);
+  const least = Math.cos(radians(limit));
+  return (rise) => face.level * view.level + face.up * rise >= least * distanceOver(view, rise);
+}
+
+/** Where the face looks: towards the eye on the level, and up. */
+function faceOf({ tilt, swing }: View): { readonly level: number; readonly up: number } {
+  return { level: Math.cos(radians(tilt)) * Math.cos(radians(swing)), up: Math.sin(radians(tilt)) };
 }
 
 /** What is so and what to do: swing the face round if that is the larger fault, else lean it to the eye. */

@@ -4,7 +4,16 @@ import { quantileOf } from '../../bodies/people.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { keep } from '../../scene/kept.js';
 import type { Scene } from '../../scene/scene.js';
-import { keyOf, distanceTo, eyesAt, linesOf, shareOfEyes, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
+import {
+  distanceOver,
+  distanceTo,
+  eyesAt,
+  linesOf,
+  shareOver,
+  viewsAt,
+  type Eyes,
+  type View,
+} from '../../scene/viewing.js';
 import { missing, type Station } from '../../stations/station.js';
 import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
@@ -91,14 +100,15 @@ function textAt(scene: Scene, station: Station): readonly FindingDraft[] {
 function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const { monitor, name } = view;
   const capital = capitalOf(monitor);
-  const seen = (eye: Millimetres, desk: Millimetres) => (capital * ARCMINUTES) / distanceOf(view, eye, desk);
-  const key = `text of ${capital} ${keyOf(view)}`;
-  const share = shareOfEyes(eyes, (eye, desk) => seen(eye, desk) >= EASY - SLACK, `easy ${key}`);
-  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => seen(eye, desk) >= LEAST - SLACK, `read ${key}`);
+  const seenAt = (distance: Millimetres) => (capital * ARCMINUTES) / distance;
+  const within = (least: number) => shareOver(eyes, view, (rise) => seenAt(distanceOver(view, rise)) >= least - SLACK);
+  const share = within(EASY);
+  const shareAtLimit = within(LEAST);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? LEAST : EASY;
-  const measured = seen(eyes.eye, eyes.desk);
-  const distance = scene.length(distanceOf(view, eyes.eye, eyes.desk));
+  const away = distanceOf(view, eyes.eye, eyes.desk);
+  const measured = seenAt(away);
+  const distance = scene.length(away);
   const [high, angle] = [capital.toFixed(1), (Math.floor(measured * 10) / 10).toFixed(1)];
   const who = whoLooks(eyes);
   return {
