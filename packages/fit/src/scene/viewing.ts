@@ -118,7 +118,8 @@ function everybody({ station, person, posture, key }: Eyes, rules: readonly Rule
 }
 
 const everybodyOf = new WeakMap<People, Map<string, Eyes['all']>>();
-const REMEMBERED_PLACES = 30;
+/** A hundred kilobytes each. */
+const REMEMBERED_PLACES = 8;
 
 /** What must be said before an eye height is known. */
 export function lacksEyes(station: Station, posture: Posture): Missing | undefined {

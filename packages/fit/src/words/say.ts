@@ -47,7 +47,13 @@ export function lowered(label: string): string {
 export function say(parts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
   hasBegun = true;
   const translated = spoken?.get(keyOf(parts));
-  return translated === undefined ? String.raw({ raw: parts }, ...values) : filled(translated, values);
+  return translated === undefined ? joined(parts, values) : filled(translated, values);
+}
+
+function joined(parts: readonly string[], values: readonly (string | number)[]): string {
+  let text = parts[0]!;
+  for (let index = 1; index < parts.length; index++) text += `${values[index - 1] ?? ''}${parts[index]!}`;
+  return text;
 }
 
 /** A text without variables that is kept as data, such as a check’s title, at the moment when it is shown. */
