@@ -1,4 +1,4 @@
-import type { Booth, Origin, PlanPoint, Posture } from './booth.js';
+import type { Booth, Origin, Polygon, Posture } from './booth.js';
 import type { SketchFigures } from './figures/figures.js';
 import type { Range, Share } from './units.js';
 
@@ -149,8 +149,6 @@ export interface OperatorFigures {
   readonly female: Share;
   readonly dimensions: readonly DimensionFigures[];
 }
-
-export type Polygon = readonly PlanPoint[];
 
 /** A piece as it stands in the plan. */
 export interface PlacedPiece {

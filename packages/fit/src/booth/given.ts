@@ -38,3 +38,6 @@ export interface PlanPoint {
   readonly x: Millimetres;
   readonly y: Millimetres;
 }
+
+/** Corners on the plan, in order round the outline. */
+export type Polygon = readonly PlanPoint[];

@@ -1,5 +1,5 @@
+import type { Polygon } from '../booth.js';
 import { describe, expect, it } from 'vitest';
-import type { Polygon } from '../assessment.js';
 import { wayAcross } from './across.js';
 
 function box(left: number, bottom: number, right: number, top: number): Polygon {

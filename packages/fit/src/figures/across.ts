@@ -1,4 +1,4 @@
-import type { Polygon } from '../assessment.js';
+import type { Polygon } from '../booth.js';
 import { dot, gapBetween, spanAlong } from '../layout/polygon.js';
 import type { Millimetres } from '../units.js';
 import type { Segment } from './figures.js';

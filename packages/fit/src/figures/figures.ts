@@ -1,5 +1,4 @@
-import type { Polygon } from '../assessment.js';
-import type { Door, Hanging, PlanPoint, Posture, Seat, Task } from '../booth.js';
+import type { Door, Hanging, PlanPoint, Polygon, Posture, Seat, Task } from '../booth.js';
 import type { Degrees, Millimetres, Range } from '../units.js';
 
 /**

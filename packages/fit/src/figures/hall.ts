@@ -1,4 +1,4 @@
-import type { Polygon } from '../assessment.js';
+import type { Polygon } from '../booth.js';
 import type { Scene } from '../scene/scene.js';
 import { crowdObstacles, floorAt, RACK_UNIT, screenObstacles } from '../scene/sight.js';
 import { linesOf } from '../scene/viewing.js';

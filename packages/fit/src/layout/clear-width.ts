@@ -1,5 +1,4 @@
-import type { Polygon } from '../assessment.js';
-import type { Side, Walkway } from '../booth.js';
+import type { Polygon, Side, Walkway } from '../booth.js';
 import { profileOf } from '../limits/held-to.js';
 import type { Scene } from '../scene/scene.js';
 import { screenObstacles } from '../scene/sight.js';

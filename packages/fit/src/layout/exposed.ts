@@ -1,5 +1,4 @@
-import type { Polygon } from '../assessment.js';
-import type { PlanPoint } from '../booth.js';
+import type { PlanPoint, Polygon } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { clip, dot, spanAlong } from './polygon.js';
 

@@ -1,6 +1,6 @@
 import { withName } from '../lookup.js';
-import type { LayoutFigures, PlacedPiece, Polygon } from '../assessment.js';
-import type { Booth, Desk, Door, FloorArea, PlanPoint, Rack, Room, Workstation } from '../booth.js';
+import type { LayoutFigures, PlacedPiece } from '../assessment.js';
+import type { Booth, Desk, Door, FloorArea, PlanPoint, Polygon, Rack, Room, Workstation } from '../booth.js';
 import type { Millimetres } from '../units.js';
 import { frameAt, pointIn, rectangleIn, type Frame } from './polygon.js';
 

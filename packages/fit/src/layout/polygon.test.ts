@@ -1,10 +1,10 @@
+import type { Polygon } from '../booth.js';
 import fc from 'fast-check';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import SnapIfNeededOverlayOp from 'jsts/org/locationtech/jts/operation/overlay/snap/SnapIfNeededOverlayOp.js';
 import { describe, expect, it } from 'vitest';
-import type { Polygon } from '../assessment.js';
 import { clip, distanceBetween, dot, frameAt, gapBetween, penetration, pointIn, rectangleIn } from './polygon.js';
 
 // A general geometry library is the oracle: it knows nothing of frames, and handles outlines that need not be convex.

@@ -1,5 +1,4 @@
-import type { Polygon } from '../assessment.js';
-import type { PlanPoint } from '../booth.js';
+import type { PlanPoint, Polygon } from '../booth.js';
 import type { Degrees, Millimetres } from '../units.js';
 
 /**

@@ -1,5 +1,4 @@
-import type { Polygon } from '../assessment.js';
-import type { PlanPoint, Walkway } from '../booth.js';
+import type { PlanPoint, Polygon, Walkway } from '../booth.js';
 import type { Scene } from '../scene/scene.js';
 import type { Millimetres } from '../units.js';
 import { boothObstacles, clearWidth, seatingLine, sidesOf, wallObstacle, type Obstacle } from './clear-width.js';

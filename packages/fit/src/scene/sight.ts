@@ -1,5 +1,4 @@
-import type { Polygon } from '../assessment.js';
-import type { Origin, PlanPoint } from '../booth.js';
+import type { Origin, PlanPoint, Polygon } from '../booth.js';
 import { placedDesk } from '../layout/layout.js';
 import { pointIn, FAR } from '../layout/polygon.js';
 import { placeAlong, type Station } from '../stations/station.js';

@@ -1,19 +1,13 @@
 import { alignColumns, alignComments } from './columns.js';
 import { rowsOf, type Row } from './rows.js';
 import type { Piece } from './pieces.js';
+import type { Style } from './style.js';
 
 /** White space to put between two places of a text. */
 export interface Gap {
   readonly start: number;
   readonly end: number;
   readonly text: string;
-}
-
-export interface Style {
-  /** One step of indentation. */
-  readonly indent: string;
-  /** What ends a line. */
-  readonly newLine: string;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Piece } from './pieces.js';
-import type { Style } from './layout.js';
+import type { Style } from './style.js';
 
 /** A line of the text as its author broke it. */
 export interface Row {

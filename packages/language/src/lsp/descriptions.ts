@@ -1,5 +1,5 @@
 import { checks, said, say } from '@boothwright/fit';
-import { needOf } from '../values/interpret.js';
+import { needOf } from '../values/words.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import { entryOf } from '../vocabulary/vocabulary.js';
 

@@ -22,7 +22,8 @@ import {
   propertiesOf,
   type PropertyNode,
 } from '../syntax/tree.js';
-import { type Meaning, meaningOf } from '../values/interpret.js';
+import { meaningOf } from '../values/interpret.js';
+import type { Meaning } from '../values/meaning.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
 

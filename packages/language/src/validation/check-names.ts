@@ -3,7 +3,7 @@ import type { AstNode, Reference } from 'langium';
 import { type Between, type Block, isAccept, type Names } from '../generated/ast.js';
 import { namesOf, wantedKinds } from '../references/scope.js';
 import { loneComma, partOf } from '../syntax/tree.js';
-import { needOf } from '../values/interpret.js';
+import { needOf } from '../values/words.js';
 import { didYouMean, nearest } from '../values/nearest.js';
 import { kinds, type PropertyEntry } from '../vocabulary/entries.js';
 import { aOf, type Context, orOf } from './context.js';

@@ -3,9 +3,11 @@ import type { Years } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
-import type { Meaning } from './interpret.js';
-import { called, readRange, type Reading, report } from './lengths.js';
+import { readRange } from './lengths.js';
 import { reportMalformed } from './malformed.js';
+import type { Meaning } from './meaning.js';
+import { type Reading, report } from './reading.js';
+import { called } from './words.js';
 
 /** One age or a range of ages, in completed years. */
 export function readAges(

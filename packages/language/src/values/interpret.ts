@@ -1,33 +1,15 @@
-import type { CstNode } from 'langium';
-import { listOf, type Millimetres, type PlanPoint, say, type Years } from '@boothwright/fit';
+import { listOf, say } from '@boothwright/fit';
 import { isQuantity, isText, isWord, type Property, type Quantity, type Value as ValueNode } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
 import { loneComma, partOf } from '../syntax/tree.js';
-import { type IssueCode, rangeOf } from '../validation/issue.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
-import { readLength, type Reading } from './lengths.js';
+import { readLength } from './lengths.js';
+import type { Meaning } from './meaning.js';
 import { didYouMean, nearest } from './nearest.js';
 import { readAges } from './ages.js';
 import { readNumber, readPair, readTextSize } from './numbers.js';
-
-/** What a property says, in the units of the computation. */
-export type Meaning =
-  | {
-      readonly is: 'length';
-      readonly min: Millimetres;
-      readonly max: Millimetres;
-      readonly direction?: string;
-      readonly from?: string;
-      readonly reported: boolean;
-    }
-  | { readonly is: 'point'; readonly point: PlanPoint }
-  /** Angle in degrees (negative against the first direction), share, kilograms, count. */
-  | { readonly is: 'number'; readonly value: number }
-  | { readonly is: 'ages'; readonly min: Years; readonly max: Years }
-  | { readonly is: 'text size'; readonly size: { readonly pixels: number } | { readonly capital: Millimetres } }
-  | { readonly is: 'pair'; readonly across: number; readonly down: number }
-  | { readonly is: 'words'; readonly words: readonly string[] }
-  | { readonly is: 'text'; readonly text: string };
+import { complain, type Reading } from './reading.js';
+import { needOf } from './words.js';
 
 /**
  * What the values of a property mean where its entry is `entry`. Nothing if they are missing or faulty; every fault is
@@ -198,53 +180,4 @@ function readQuoted(property: Property, entry: PropertyEntry, reading: Reading):
     say`\`${property.key}\` is empty. Write something, such as ${entry.example}.`,
   );
   return undefined;
-}
-
-/** What a property wants, as a sentence says it. */
-export function needOf({ shape }: PropertyEntry): string {
-  switch (shape.is) {
-    case 'length':
-      return shape.range === 'wanted' ? say`a range of lengths` : say`a length`;
-    case 'point':
-      return say`two lengths, from the left wall and from the back wall`;
-    case 'angle':
-      return say`an angle`;
-    case 'share':
-      return say`a share`;
-    case 'weight':
-      return say`a weight`;
-    case 'count':
-      return say`a whole number`;
-    case 'ages':
-      return say`an age or a range of ages in years`;
-    case 'text size':
-      return say`a font size in px or a length`;
-    case 'aspect':
-      return say`a ratio`;
-    case 'pixels':
-      return say`pixels across and down`;
-    case 'words':
-      return shape.many ? say`one or more of ${shape.words.join(', ')}` : say`one of ${shape.words.join(', ')}`;
-    case 'names':
-      return say`a name`;
-    case 'wall':
-      return say`a wall`;
-    case 'sides':
-      return say`two things that bound it`;
-    case 'text':
-      return say`a text in quotes`;
-    case 'flag':
-      return 'nothing';
-  }
-}
-
-export function complain(
-  { report }: Reading,
-  code: IssueCode,
-  place: CstNode | undefined,
-  message: string,
-  text?: string,
-  suggestions?: readonly string[],
-): void {
-  report({ code, message, range: rangeOf(place), data: suggestions && { text, suggestions } });
 }

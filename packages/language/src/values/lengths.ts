@@ -1,17 +1,10 @@
 import { type DisplayUnit, formatLength, INCH, listOf, type Millimetres, type Range, say } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity, type Quantity } from '../quantity/quantity.js';
-import { partOf } from '../syntax/tree.js';
-import { rangeOf, type Report } from '../validation/issue.js';
 import type { LengthShape } from '../vocabulary/entries.js';
 import { reportMalformed } from './malformed.js';
-
-/** What interpreting a value needs to know beside the value. */
-export interface Reading {
-  readonly report: Report;
-  /** The unit that the file shows lengths in: a bare number probably means it. */
-  readonly show: DisplayUnit;
-}
+import { type Reading, report } from './reading.js';
+import { called } from './words.js';
 
 /** The length or the range that a quantity says; nothing if it says neither or says it wrongly. */
 export function readLength(
@@ -181,43 +174,6 @@ function reportCurly(
   report(reading, 'curly-quotes', node, say`These marks are curly quotes: write ${straight}.`, [straight], text, part);
 }
 
-/** What a quantity is called in a message. */
-export function called(quantity: Quantity): string {
-  switch (quantity.is) {
-    case 'length':
-      return say`a length`;
-    case 'angle':
-      return say`an angle`;
-    case 'share':
-      return say`a share`;
-    case 'weight':
-      return say`a weight`;
-    case 'pixels':
-      return say`a number of pixels`;
-    case 'ratio':
-      return say`a ratio`;
-    case 'size':
-      return say`a size in pixels`;
-    case 'number':
-      return say`a bare number`;
-    case 'malformed':
-      return say`not a number`;
-  }
-}
-
 function whole(node: QuantityNode): string {
   return node.$cstNode?.text ?? node.text;
-}
-
-export function report(
-  reading: Reading,
-  code: Parameters<Report>[0]['code'],
-  node: QuantityNode,
-  message: string,
-  suggestions: readonly string[] = [],
-  text: string = node.text,
-  part?: 'text' | 'upper',
-): void {
-  const place = part ? partOf(node, part) : node.$cstNode;
-  reading.report({ code, message, range: rangeOf(place), data: { text, suggestions } });
 }

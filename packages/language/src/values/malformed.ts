@@ -1,8 +1,8 @@
 import { say } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { type Malformed, parseQuantity } from '../quantity/quantity.js';
-import { type Reading, report } from './lengths.js';
 import { nearest } from './nearest.js';
+import { type Reading, report } from './reading.js';
 
 const units = ['mm', 'cm', 'm', 'in', 'ft', 'kg', 'lb', 'deg', '%', 'px'];
 

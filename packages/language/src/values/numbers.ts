@@ -2,9 +2,11 @@ import { listOf, say } from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity, type Quantity } from '../quantity/quantity.js';
 import type { PropertyEntry, Shape } from '../vocabulary/entries.js';
-import { type Meaning, needOf } from './interpret.js';
-import { called, readLength, type Reading, report } from './lengths.js';
+import { readLength } from './lengths.js';
 import { reportMalformed } from './malformed.js';
+import type { Meaning } from './meaning.js';
+import { type Reading, report } from './reading.js';
+import { called, needOf } from './words.js';
 
 /** An angle, a share, a weight or a count. */
 export function readNumber(

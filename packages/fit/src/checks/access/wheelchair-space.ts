@@ -1,5 +1,5 @@
-import type { Polygon, Related } from '../../assessment.js';
-import type { FloorArea } from '../../booth.js';
+import type { Related } from '../../assessment.js';
+import type { FloorArea, Polygon } from '../../booth.js';
 import { boothObstacles } from '../../layout/clear-width.js';
 import { areaOutline } from '../../layout/layout.js';
 import { penetration, rectangleIn, frameAt, spanAlong } from '../../layout/polygon.js';

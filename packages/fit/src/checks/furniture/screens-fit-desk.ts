@@ -1,6 +1,5 @@
 import { piecesNear } from '../../layout/nearby.js';
-import type { Polygon } from '../../assessment.js';
-import type { Desk, PlanPoint } from '../../booth.js';
+import type { Desk, PlanPoint, Polygon } from '../../booth.js';
 import { distanceBetween, penetration, pointIn, spanAlong, type Frame } from '../../layout/polygon.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';

@@ -1,5 +1,5 @@
-import type { Missing, Polygon } from '../../assessment.js';
-import type { Desk, Platform, PlanPoint, Rack, Skirt } from '../../booth.js';
+import type { Missing } from '../../assessment.js';
+import type { Desk, PlanPoint, Platform, Polygon, Rack, Skirt } from '../../booth.js';
 import { typeLength } from '../../format.js';
 import { exposedLength } from '../../layout/exposed.js';
 import { heldTo } from '../../limits/held-to.js';
