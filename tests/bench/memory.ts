@@ -1,5 +1,5 @@
 import { URI } from 'langium';
-import { createBoothServices } from '../../packages/language/src/services.js';
+import { createBoothServices } from '../../packages/language/src/module.js';
 import { memoryFiles } from '../../packages/language/src/testing/memory.js';
 import { boothOf, spotIn } from './documents.js';
 

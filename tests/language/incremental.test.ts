@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import type { URI } from 'langium';
 import { expect, test } from 'vitest';
 import { assess, type Assessment } from '@boothwright/fit';
-import { createBoothServices } from '../../packages/language/src/services.js';
+import { createBoothServices } from '../../packages/language/src/module.js';
 import { memoryFiles, uriOf } from '../../packages/language/src/testing/memory.js';
 
 const names = ['furniture', 'larkfield-hall', 'oakmere-annex-worst', 'millbrook-room-sit-desk'];

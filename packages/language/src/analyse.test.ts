@@ -1,6 +1,6 @@
 import type { Finding } from '@boothwright/fit';
 import { describe, expect, test } from 'vitest';
-import type { Computation } from './services.js';
+import type { Computation } from './computation.js';
 import { analyseFiles, analyseText, silent } from './testing/analysis.js';
 import { analyse } from './analyse.js';
 import { memoryFiles, uriOf } from './testing/memory.js';

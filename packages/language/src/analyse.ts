@@ -1,8 +1,9 @@
 import type { URI } from 'langium';
 import { type FileSystemProvider, type LangiumDocument } from 'langium';
 import type { Assessment, Booth, Origin, TextPosition } from '@boothwright/fit';
-import type { BoothServices, Computation } from './services.js';
-import { createBoothServices } from './services.js';
+import type { Computation } from './computation.js';
+import { createBoothServices } from './module.js';
+import type { BoothServices } from './services.js';
 
 /** What is said of one place in one file. */
 export interface FileDiagnostic {

@@ -1,7 +1,8 @@
 import type { AstNode, LangiumDocument } from 'langium';
 import type { Assessment, Booth, StationAdvice } from '@boothwright/fit';
 import { isBooth, readBooth } from './reading/reader.js';
-import type { BoothServices } from './services.js';
+import type { Computation } from './computation.js';
+import type { Imports } from './workspace/imports.js';
 
 /** What was read and computed from a file. */
 export interface Assessed {
@@ -22,7 +23,12 @@ interface Known {
 export class Assessments {
   private readonly known = new WeakMap<AstNode, Known>();
 
-  constructor(private readonly services: BoothServices) {}
+  constructor(
+    private readonly services: {
+      readonly Computation: Computation;
+      readonly workspace: { readonly Imports: Imports };
+    },
+  ) {}
 
   /** As `of`; nothing also if the checks break on the file, which its diagnostics say. */
   safelyOf(document: LangiumDocument): Assessed | undefined {

@@ -7,7 +7,9 @@ export {
   type FileDiagnostic,
   type FileOrText,
 } from './analyse.js';
-export { createBoothServices, type BoothContext, type BoothServices, type Computation } from './services.js';
+export type { Computation } from './computation.js';
+export { createBoothServices } from './module.js';
+export type { BoothContext, BoothServices } from './services.js';
 export { isBooth, readBooth } from './reading/reader.js';
 export { issueCodes, type IssueCode } from './validation/issue.js';
 export { kinds, type BlockEntry, type Kind, type PropertyEntry, type Shape } from './vocabulary/entries.js';

@@ -1,16 +1,24 @@
-import { EmptyFileSystemProvider, type LangiumDocument, TextDocument } from 'langium';
+import { EmptyFileSystemProvider, type FileSystemProvider, type LangiumDocument, TextDocument } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
 import type { Assessment } from '@boothwright/fit';
 import type { FileEdit } from './preview/set.js';
-import type { BoothContext, BoothServices } from './services.js';
+import type { Assessments } from './assessments.js';
+import type { Computation } from './computation.js';
+import type { Imports } from './workspace/imports.js';
 
 /** Makes services that know no file, to try a text without touching what the editor shows. */
-type Create = (context: BoothContext) => { readonly shared: LangiumSharedServices; readonly booth: BoothServices };
+type Create = (context: {
+  readonly fileSystemProvider: () => FileSystemProvider;
+  readonly computation: Computation;
+}) => { readonly shared: LangiumSharedServices; readonly booth: { readonly Assessments: Assessments } };
 
 /** Assesses a text that a file might have, beside the files that it imports as they are now. */
 export class Trial {
   constructor(
-    private readonly services: BoothServices,
+    private readonly services: {
+      readonly Computation: Computation;
+      readonly workspace: { readonly Imports: Imports };
+    },
     private readonly create: Create,
   ) {}
 

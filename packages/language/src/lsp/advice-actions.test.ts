@@ -3,7 +3,7 @@ import { parseHelper } from 'langium/test';
 import { advise as adviseAll, adviseStation, assess, checks } from '@boothwright/fit';
 import type { CodeAction } from 'vscode-languageserver-types';
 import { describe, expect, test, vi } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 
 const advise = vi.fn(adviseStation);
 const { booth: services } = createBoothServices({

@@ -2,7 +2,7 @@ import { EmptyFileSystem, TextDocument } from 'langium';
 import { parseHelper } from 'langium/test';
 import type { CodeAction } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 
 const { booth } = createBoothServices(EmptyFileSystem);
 const parse = parseHelper(booth);

@@ -1,6 +1,6 @@
 import { expectCompletion } from 'langium/test';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { memoryFiles, uriOf } from '../testing/memory.js';
 
 const files = memoryFiles({ 'furniture.booth': 'desk Shared { width 60in }\nstool High { }', 'rota.booth': '' });

@@ -6,11 +6,11 @@ import type { CompletionItem, CompletionList, Range } from 'vscode-languageserve
 import type { CompletionParams } from 'vscode-languageserver';
 import { parseQuantity } from '../quantity/quantity.js';
 import { showOf } from '../reading/reader.js';
-import { namesOf, pieceKinds } from '../references/scope.js';
+import { namesOf } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
 import { balance } from '../syntax/balance.js';
 import type { Token } from '../syntax/faults.js';
-import { type Kind, kinds } from '../vocabulary/entries.js';
+import { type Kind, kinds, pieceKinds } from '../vocabulary/entries.js';
 import { landmarks } from '../vocabulary/floor.js';
 import { walls } from '../vocabulary/room.js';
 import { nestedBlocks, propertyOf } from '../vocabulary/vocabulary.js';

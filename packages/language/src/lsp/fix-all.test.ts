@@ -3,7 +3,7 @@ import { parseHelper } from 'langium/test';
 import { checks, type Remedy } from '@boothwright/fit';
 import type { CodeAction } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import type { FindingData } from '../validation/findings.js';
 
 const { booth: services } = createBoothServices(EmptyFileSystem);

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { checks } from '@boothwright/fit';
 import type { CodeAction, Diagnostic } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { silent } from '../testing/analysis.js';
 import type { FindingData } from '../validation/findings.js';
 import type { BoothFormatter } from './formatter.js';

@@ -2,7 +2,7 @@ import { URI } from 'langium';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { type Case, casesOf, withOutputs, withoutCarets } from '../testing/fixtures.js';
 import { memoryFiles, uriOf } from '../testing/memory.js';
 import { views } from '../testing/views.js';

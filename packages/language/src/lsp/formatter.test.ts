@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { piecesOf } from '../formatting/pieces.js';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { analyseText } from '../testing/analysis.js';
 import type { BoothFormatter } from './formatter.js';
 

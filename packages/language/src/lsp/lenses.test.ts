@@ -1,7 +1,7 @@
 import { EmptyFileSystem } from 'langium';
 import { parseHelper } from 'langium/test';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 
 const { booth: services } = createBoothServices(EmptyFileSystem);
 const parse = parseHelper(services);

@@ -2,7 +2,7 @@ import { EmptyFileSystem } from 'langium';
 import { parseHelper } from 'langium/test';
 import type { SelectionRange } from 'vscode-languageserver-types';
 import { expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { selectionRangesOf } from './selection.js';
 
 const { booth: services } = createBoothServices(EmptyFileSystem);

@@ -19,7 +19,8 @@ import {
   type ClientOptions,
 } from '../protocol.js';
 import { servePreview } from '../preview/requests.js';
-import { type Computation, createBoothServices } from '../services.js';
+import type { Computation } from '../computation.js';
+import { createBoothServices } from '../module.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 import { selectionRangesOf } from './selection.js';
 import { tellVerdicts } from './verdicts.js';

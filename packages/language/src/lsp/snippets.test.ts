@@ -2,7 +2,7 @@ import { EmptyFileSystem } from 'langium';
 import { parseHelper } from 'langium/test';
 import { describe, expect, test } from 'vitest';
 import type { DisplayUnit } from '@boothwright/fit';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { analyseText, silent } from '../testing/analysis.js';
 import { topLevel, vocabulary } from '../vocabulary/vocabulary.js';
 import type { BoothFormatter } from './formatter.js';

@@ -4,7 +4,7 @@ import { adviseStation, assess, checks } from '@boothwright/fit';
 import type { Position } from 'vscode-languageserver-types';
 import { describe, expect, test, vi } from 'vitest';
 import { isHolder, entryOfProperty, isPropertyNode, kindOf } from '../syntax/tree.js';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { vocabulary } from '../vocabulary/vocabulary.js';
 
 const { booth: services } = createBoothServices(EmptyFileSystem);

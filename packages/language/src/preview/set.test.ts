@@ -3,7 +3,7 @@ import { parseHelper } from 'langium/test';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { INCH } from '@boothwright/fit';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { editsFor, offeredHandles } from './set.js';
 import type { Setting } from './protocol.js';
 

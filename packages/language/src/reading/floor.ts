@@ -1,7 +1,7 @@
 import type { Cable, Named, Placement, Platform, Rack, Side, Skirt, Walkway } from '@boothwright/fit';
 import type { Placement as PlacementNode, Side as SideNode } from '../generated/ast.js';
-import { pieceKinds } from '../references/scope.js';
 import { originOf } from '../syntax/tree.js';
+import { pieceKinds } from '../vocabulary/entries.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
 import { referenceOf, type Sheet } from './sheet.js';
 

@@ -15,11 +15,8 @@ import {
 import { type Block, isDocument, isNames, isPlacement, isScreen, isSide } from '../generated/ast.js';
 import type { BoothServices } from '../services.js';
 import { allBlocks, entryOfProperty } from '../syntax/tree.js';
-import type { Kind } from '../vocabulary/entries.js';
+import { type Kind, pieceKinds } from '../vocabulary/entries.js';
 import type { Imports } from '../workspace/imports.js';
-
-/** The kinds of things that stand on the floor and that others are measured from. */
-export const pieceKinds: readonly Kind[] = ['desk', 'rack', 'platform', 'column', 'skirt'];
 
 /** The kinds that a name at that place may be of; nothing if any will do. */
 export function wantedKinds(container: AstNode): readonly Kind[] | undefined {

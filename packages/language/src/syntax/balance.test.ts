@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { isDocument } from '../generated/ast.js';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { analyseText, silent } from '../testing/analysis.js';
 
 const { booth } = createBoothServices(EmptyFileSystem);

@@ -10,7 +10,7 @@ import {
   URI,
 } from 'langium';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { silent } from '../testing/analysis.js';
 import { memoryFiles } from '../testing/memory.js';
 import { patch } from './patch.js';

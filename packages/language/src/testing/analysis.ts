@@ -1,5 +1,5 @@
 import { type Analysis, analyse, createAnalyser } from '../analyse.js';
-import type { Computation } from '../services.js';
+import type { Computation } from '../computation.js';
 import { memoryFiles, uriOf } from './memory.js';
 
 /** Finds nothing: for tests of the text alone. */

@@ -40,6 +40,9 @@ export const kinds = {
   screen: 'screen of a workstation',
 } as const;
 
+/** The kinds of things that stand on the floor and that others are measured from. */
+export const pieceKinds: readonly Kind[] = ['desk', 'rack', 'platform', 'column', 'skirt'];
+
 /** One kind of block: where it stands, what it is called by and what it can say. */
 export interface BlockEntry {
   readonly kind: Kind;

@@ -1,9 +1,9 @@
 import { say } from '@boothwright/fit';
 import type { URI } from 'langium';
 import { type LangiumDocument, type LangiumDocuments, UriUtils, WorkspaceCache } from 'langium';
+import type { LangiumSharedServices } from 'langium/lsp';
 import { type Document, type Import, isDocument } from '../generated/ast.js';
 import { bounds } from '../bounds.js';
-import type { BoothServices } from '../services.js';
 import { readText } from '../syntax/texts.js';
 
 /** A file that a file imports. */
@@ -18,9 +18,9 @@ export class Imports {
   private readonly documents: LangiumDocuments;
   private readonly visible: WorkspaceCache<string, readonly LangiumDocument[]>;
 
-  constructor(services: BoothServices) {
-    this.documents = services.shared.workspace.LangiumDocuments;
-    this.visible = new WorkspaceCache(services.shared);
+  constructor({ shared }: { readonly shared: LangiumSharedServices }) {
+    this.documents = shared.workspace.LangiumDocuments;
+    this.visible = new WorkspaceCache(shared);
   }
 
   /** The document itself, then all that it imports, directly or through others, that could be loaded. */

@@ -1,6 +1,6 @@
 import { TextDocument, URI } from 'langium';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { silent } from '../testing/analysis.js';
 import { MemoryFiles } from '../testing/memory.js';
 

@@ -1,7 +1,7 @@
 import { Cancellation, DocumentState, type LangiumDocument, TextDocument } from 'langium';
 import type { WorkspaceEdit } from 'vscode-languageserver-types';
 import { describe, expect, test } from 'vitest';
-import { createBoothServices } from '../services.js';
+import { createBoothServices } from '../module.js';
 import { silent } from '../testing/analysis.js';
 import { memoryFiles, type MemoryFiles, uriOf } from '../testing/memory.js';
 
