@@ -15,7 +15,7 @@ export interface KeyRow {
   readonly p95: number;
   /** On a processor, for each edit. */
   readonly cpu: number;
-  /** From the last of ten keys 40 ms apart. */
+  /** From the last of ten keys 40 ms apart; too short for a server that does not say of which text its findings are. */
   readonly burst: number;
   readonly hover: number;
   readonly completion: number;

@@ -7,6 +7,7 @@ import {
   createProtocolConnection,
   type Diagnostic,
   type ProtocolConnection,
+  type PublishDiagnosticsParams,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
@@ -43,9 +44,9 @@ export class Server {
     this.uri = `file:///bench/bench.${kind.languageId}`;
     connection.onNotification(
       'textDocument/publishDiagnostics',
-      (params: { uri: string; diagnostics: Diagnostic[] }) => {
-        if (params.uri !== this.uri) return;
-        this.last = params.diagnostics;
+      ({ uri, version = this.version, diagnostics }: PublishDiagnosticsParams) => {
+        if (uri !== this.uri || version !== this.version) return;
+        this.last = diagnostics;
         this.done?.();
       },
     );
@@ -113,7 +114,10 @@ export class Server {
     return this.connection.sendRequest(method, { textDocument: { uri: this.uri }, position: { line, character } });
   }
 
-  /** Waits for the diagnostics after whatever is sent between this call and the call of what it returns. */
+  /**
+   * Waits for the diagnostics after whatever is sent between this call and the call of what it returns. Of a server that says of which
+   * version they are, those of an older text do not count.
+   */
   private next(): () => Promise<readonly Diagnostic[]> {
     if (this.kind.answers === 'pull')
       return async () => {

@@ -58,6 +58,16 @@ describe('an editor', () => {
     expect(await editor.change('desk A { width 60in }')).toEqual([]);
   });
 
+  test('is told of which text diagnostics are, however fast it types', async () => {
+    const editor = await start();
+    await editor.open('');
+    let latest = 0;
+    for (let faults = 1; faults <= 12; faults++)
+      latest = await editor.type(Array.from({ length: faults }, (_, n) => `desk D${n} { width 60 }`).join('\n'));
+    await expect.poll(() => editor.published.at(-1)!.version).toBe(latest);
+    for (const { version, diagnostics } of editor.published) expect(diagnostics).toHaveLength(version! - 1);
+  });
+
   test('reads imported files for the server', async () => {
     const editor = await start();
     expect(await editor.open('import "furniture.booth"\nskirt Front { on Long  drop 39in }')).toEqual([]);

@@ -24,6 +24,7 @@ import { createBoothServices } from '../module.js';
 import type { BoothDocumentBuilder } from '../workspace/builder.js';
 import { selectionRangesOf } from './selection.js';
 import { tellVerdicts } from './verdicts.js';
+import { withVersions } from './versions.js';
 import { whenCheckedIn } from './when-checked.js';
 
 /**
@@ -35,7 +36,8 @@ export function serve(
   fileSystemProvider: () => FileSystemProvider,
   translationTo: (locale: string) => Translation | undefined = () => undefined,
 ): void {
-  const { shared, booth } = createBoothServices({ connection, fileSystemProvider });
+  const speaking: Connection = withVersions(connection, () => shared);
+  const { shared, booth } = createBoothServices({ connection: speaking, fileSystemProvider });
   shared.lsp.LanguageServer.onInitialize(({ locale, initializationOptions }) => {
     const { sentences } = (initializationOptions ?? {}) as ClientOptions;
     const translation = sentences ?? (locale === undefined ? undefined : translationTo(locale));
@@ -61,7 +63,7 @@ export function serve(
     const seen = document ? booth.workspace.Imports.visibleFrom(document) : [];
     for (const each of seen)
       if (!(DocumentBuilder as BoothDocumentBuilder).isInUse(each))
-        void connection.sendDiagnostics({ uri: each.uri.toString(), diagnostics: [] });
+        void speaking.sendDiagnostics({ uri: each.uri.toString(), diagnostics: [] });
   };
 
   DocumentBuilder.onDocumentPhase(DocumentState.Validated, ({ uri }) => void current(uri));

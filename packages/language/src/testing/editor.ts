@@ -28,7 +28,7 @@ export const uri = uriOf('hall.booth').toString();
 export class Editor {
   readonly connection: ProtocolConnection;
   readonly files = memoryFiles({ 'furniture.booth': 'desk Long { width 60in  height 40in }' });
-  private readonly published: PublishDiagnosticsParams[] = [];
+  readonly published: PublishDiagnosticsParams[] = [];
   /** How often the server said that hints are stale. */
   refreshed = 0;
   settings: unknown = null;
@@ -81,11 +81,18 @@ export class Editor {
   }
 
   async change(text: string): Promise<Diagnostic[]> {
+    await this.type(text);
+    return this.nextDiagnostics();
+  }
+
+  /** Changes the text and waits for nothing; the version of the text. */
+  async type(text: string): Promise<number> {
+    const version = ++this.version;
     await this.connection.sendNotification('textDocument/didChange', {
-      textDocument: { uri, version: ++this.version },
+      textDocument: { uri, version },
       contentChanges: [{ text }],
     });
-    return this.nextDiagnostics();
+    return version;
   }
 
   assessment(): Promise<AssessmentResult | null> {
