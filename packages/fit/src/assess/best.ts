@@ -10,7 +10,7 @@ import type { Choice, Place } from './choices.js';
  */
 export function bestValue(scene: Scene, choice: Choice, places: readonly Place[]): Millimetres {
   const step = buyingStep(scene.booth.show);
-  const key = JSON.stringify([choice.kind, choice.within, step, places.map(keyOfPlace)]);
+  const key = JSON.stringify([choice.kind, choice.within, step, places.map((place) => keyOfPlace(choice, place))]);
   const known = remembered.get(key);
   if (known !== undefined) return known;
   const best = search(choice, places, step);
@@ -23,9 +23,10 @@ export function bestValue(scene: Scene, choice: Choice, places: readonly Place[]
 const remembered = new Map<string, Millimetres>();
 const REMEMBERED = 2000;
 
-/** All of a place that its merit depends on. */
-function keyOfPlace({ person, setup }: Place): readonly unknown[] {
-  return [person.bodyKey, setup.heights, keyOfRules(setup.rules)];
+/** All of a place that its merit depends on: of a height that is chosen, not what it is now. */
+function keyOfPlace({ kind }: Choice, { person, setup }: Place): readonly unknown[] {
+  const { seat, desk } = setup.heights;
+  return [person.bodyKey, kind !== 'seat' && seat, kind !== 'desk' && desk, keyOfRules(setup.rules)];
 }
 
 function search(choice: Choice, places: readonly Place[], step: Millimetres): Millimetres {

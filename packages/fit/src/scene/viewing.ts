@@ -225,9 +225,13 @@ export function distanceOver({ level }: View, rise: Millimetres): Millimetres {
 /** The share of everybody a body may be for whom something holds of the height of their eyes over the middle of a screen. */
 export function shareOver(eyes: Eyes, view: View, holds: (rise: Millimetres) => boolean): Share {
   const { eye, desk } = eyes.all;
+  const { weights } = eyes.person.people;
   const { centre } = linesOf(view, 0);
-  const isOverDesk = view.use.height!.over === 'desk';
-  return shareOf(eyes.person.people, (person) => holds(eye[person]! - centre - (isOverDesk ? desk[person]! : 0)));
+  const onDesk = view.use.height!.over === 'desk' ? 1 : 0;
+  let share = 0;
+  for (let each = 0; each < eye.length; each++)
+    if (holds(eye[each]! - centre - onDesk * desk[each]!)) share += weights[each]!;
+  return Math.min(1, share);
 }
 
 /**

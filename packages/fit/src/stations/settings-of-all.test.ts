@@ -43,6 +43,12 @@ function alone(
   return met;
 }
 
+/** A bound on the gap that no height can pass need not be written down. */
+function openIn(settings: Settings) {
+  const { seatMin, seatMax, deskMin, deskMax } = settings;
+  return [seatMin, seatMax, deskMin, deskMax, smallestGap(settings), largestGap(settings)];
+}
+
 describe('the settings of many people', () => {
   it('are those of each alone, to the digit, rule by rule', () => {
     fc.assert(
@@ -62,7 +68,7 @@ describe('the settings of many people', () => {
             expect(met[person] === 1).toBe(alone(body as unknown as Dimensions, own, rule));
             const copy = { ...own, seatMin: NaN };
             all.copyOf(person, copy);
-            expect(copy).toEqual(own);
+            expect(openIn(copy)).toEqual(openIn(own));
           });
         }
         const { min, max } = all.spanOf('gap');

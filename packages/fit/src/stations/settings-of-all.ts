@@ -21,6 +21,7 @@ export class SettingsOfAll {
   private readonly before: Readonly<Record<Settable, Intervals>>;
   private readonly span: Intervals;
   private count = 0;
+  private heights: Heights = { seat: { min: 0, max: 0 }, desk: { min: 0, max: 0 } };
 
   private constructor(private readonly capacity: number) {
     const [seat, desk, gap] = [intervals(capacity), intervals(capacity), intervals(capacity)];
@@ -33,6 +34,7 @@ export class SettingsOfAll {
   static within({ seat, desk }: Heights, count: number): SettingsOfAll {
     const settings = latest && latest.capacity >= count ? latest : (latest = new SettingsOfAll(count));
     settings.count = count;
+    settings.heights = { seat, desk };
     fill(settings.seat, seat.min, seat.max, count);
     fill(settings.desk, desk.min, desk.max, count);
     fill(settings.gap, -Infinity, Infinity, count);
@@ -42,9 +44,10 @@ export class SettingsOfAll {
   /** Narrows to settings inside all of a rule's bounds. `met` becomes 1 of whom some are left; the others keep what they had, and 0. */
   narrow(rule: readonly Bounds[], met: Uint8Array): void {
     met.fill(1);
-    const touched = rule.length > 1 ? rule.map(({ on }) => on).filter((on) => on !== 'nothing') : [];
+    const binding = rule.filter((bounds) => !this.isMetAnyway(bounds));
+    const touched = binding.length > 1 ? binding.map(({ on }) => on).filter((on) => on !== 'nothing') : [];
     for (const on of touched) copy(this[on], this.before[on]);
-    for (const bounds of rule) this.meet(bounds, met);
+    for (const bounds of binding) this.meet(bounds, met);
     for (const on of touched) this.restore(this.before[on], this[on], met);
   }
 
@@ -78,6 +81,20 @@ export class SettingsOfAll {
     into.deskMax = this.desk.max[person]!;
     into.gapMin = this.gap.min[person]!;
     into.gapMax = this.gap.max[person]!;
+  }
+
+  /** Whether everybody keeps inside bounds with all that the heights allow: so they bind nobody. */
+  private isMetAnyway({ on, min, max, constant, coefficient, column }: Bounds): boolean {
+    const { least, most } = endsOf(column, this.count);
+    const parts = [constant + coefficient * least, constant + coefficient * most];
+    const { seat, desk } = this.heights;
+    const [low, high] = {
+      nothing: [0, 0],
+      seat: [seat.min, seat.max],
+      desk: [desk.min, desk.max],
+      gap: [desk.min - seat.max, desk.max - seat.min],
+    }[on] as [Millimetres, Millimetres];
+    return parts.every((part) => min - part <= low && max - part >= high);
   }
 
   private meet({ on, min, max, constant, coefficient, column }: Bounds, met: Uint8Array): void {
@@ -147,3 +164,21 @@ function copy(from: Intervals, to: Intervals): void {
   to.min.set(from.min);
   to.max.set(from.max);
 }
+
+/** The least and the greatest number of a column. */
+function endsOf(column: Float64Array, count: number): { readonly least: number; readonly most: number } {
+  const known = ends.get(column);
+  if (known) return known;
+  let least = Infinity;
+  let most = -Infinity;
+  for (let i = 0; i < count; i++) {
+    if (column[i]! < least) least = column[i]!;
+    if (column[i]! > most) most = column[i]!;
+  }
+  const found = { least, most };
+  ends.set(column, found);
+  return found;
+}
+
+/** Columns of people stay as they are. */
+const ends = new WeakMap<Float64Array, { readonly least: number; readonly most: number }>();
