@@ -5,8 +5,6 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: path.resolve(import.meta.dirname, '..'),
   test: {
-    // A real editor drops a click or an answer now and then; a person would try again.
-    retry: 2,
     include: ['tests/editor/**/*.test.ts'],
     globalSetup: ['tests/editor/harness/setup.ts'],
     setupFiles: ['tests/editor/harness/on-failure.ts'],

@@ -131,7 +131,7 @@ test('it keeps view and zoom while a person types, and follows the text', async 
   await editor.press('Backspace');
   await editor.press('Backspace');
   await editor.type('7ft');
-  await expect.poll(() => frame.locator('[data-sheet=booth]').innerText(), soon).toContain('65');
+  await expect.poll(booth, soon).toContain('65');
   expect(await view()).toEqual(before);
   expect(await frame.locator('[data-sheet=booth] svg').getAttribute('data-same')).toBe('yes');
   await editor.screenshot('typed');
@@ -152,9 +152,10 @@ test('a piece that is dragged on the plan is written as one change, which one un
   await editor.page.mouse.up();
   await expect.poll(placeLine, soon).toMatch(/at \d+( \d\/\d)?in, \d+( \d\/\d)?in$/);
   expect(await placeLine()).not.toBe(before);
-  await editor.press('ControlOrMeta+1');
-  await editor.press('ControlOrMeta+Z');
+  await expect.poll(booth, soon).not.toContain('65');
+  await undo();
   await expect.poll(placeLine, soon).toBe(before);
+  await expect.poll(booth, soon).toContain('65');
 });
 
 test('keys move a piece, and are written as one change', async () => {
@@ -162,9 +163,25 @@ test('keys move a piece, and are written as one change', async () => {
   const before = await placeLine();
   await pieceIn(frame, 'booth', /^desk Left/).focus();
   for (let presses = 0; presses < 4; presses++) await editor.press('Alt+ArrowUp');
-  await expect.poll(placeLine, soon).not.toBe(before);
-  await editor.press('ControlOrMeta+1');
-  await editor.press('ControlOrMeta+Z');
+  await expect.poll(placeLine, soon).toMatch(/, 85in$/);
+  await expect.poll(booth, soon).toContain('66');
+  await undo();
+  await expect.poll(placeLine, soon).toBe(before);
+  await expect.poll(booth, soon).toContain('65');
+});
+
+test('keys go on from what was written, also before that is drawn', async () => {
+  const frame = await previewOf(editor);
+  const before = await placeLine();
+  await pieceIn(frame, 'booth', /^desk Left/).focus();
+  const line = editor.page.locator('.editor-instance .view-line', { hasText: 'place Left' });
+  await editor.press('Alt+ArrowRight');
+  await line.filter({ hasText: /at\s168\s1\/4in/ }).waitFor();
+  await editor.press('Alt+ArrowRight');
+  await line.filter({ hasText: /at\s168\s1\/2in/ }).waitFor();
+  await undo();
+  await line.filter({ hasText: /at\s168\s1\/4in/ }).waitFor();
+  await undo();
   await expect.poll(placeLine, soon).toBe(before);
 });
 
@@ -183,16 +200,25 @@ test('a slider shows who would fit, and writes the height when it is let go', as
   await editor.screenshot('slid');
   await editor.page.mouse.up();
   await expect.poll(deskLine, soon).toMatch(/height 4[3-9]( \d\/\d)?in/);
-  await editor.press('ControlOrMeta+1');
-  await editor.press('ControlOrMeta+Z');
+  await undo();
   await expect.poll(deskLine, soon).toContain('height 40in');
 });
 
 /** Puts the cursor into the text, also from the preview. */
 async function toText(line: number, column: number): Promise<void> {
+  await toEditor();
+  await editor.goTo(line, column);
+}
+
+/** The preview hands keys on that are not its own: until the text has the keyboard, the next one would be the preview's too. */
+async function toEditor(): Promise<void> {
   await editor.press('ControlOrMeta+1');
   await editor.page.locator('.editor-group-container.active .monaco-editor.focused').waitFor();
-  await editor.goTo(line, column);
+}
+
+async function undo(): Promise<void> {
+  await toEditor();
+  await editor.press('ControlOrMeta+Z');
 }
 
 /** The first line of the text that holds a word, wherever the keyboard is. */
@@ -202,6 +228,9 @@ async function lineWith(word: string): Promise<string> {
 }
 
 const placeLine = () => lineWith('place Left');
+
+/** What the plan of the booth says; among others how wide the walkway is. */
+const booth = async () => (await previewOf(editor)).locator('[data-sheet=booth]').innerText();
 
 test('while the text is broken the last good drawing stays, marked stale', async () => {
   const frame = await previewOf(editor);
@@ -224,11 +253,15 @@ test('the logs of the extension host tell of no error', () => {
   expect(editor.logErrors()).toEqual([]);
 });
 
-test('it comes back after the window is loaded anew', async () => {
-  await editor.press('ControlOrMeta+1');
+test('it comes back after the window is loaded anew, where it was', async () => {
+  await (await previewOf(editor)).getByRole('button', { name: 'Larger: The room from above' }).click();
+  await toEditor();
   await editor.press('ControlOrMeta+S');
+  const before = await (await previewOf(editor)).evaluate(() => window.scrollY);
   await editor.reload();
   const frame = await previewOf(editor);
   await frame.locator('svg.booth-plan').waitFor();
+  await expect.poll(() => frame.evaluate(() => window.scrollY), soon).toBe(before);
+  await frame.getByRole('button', { name: 'Whole: The room from above' }).waitFor();
   await editor.screenshot('reloaded');
 });

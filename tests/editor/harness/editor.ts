@@ -1,7 +1,7 @@
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Frame, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { type Host, userSettings, viewport } from './host.js';
 import { startDesktopHost } from './host-desktop.js';
@@ -69,7 +69,8 @@ export class Editor {
     await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: file }).waitFor();
     await this.press('Enter');
     await this.page.locator('.editor-group-container.active .tab.active', { hasText: file }).waitFor();
-    await this.page.locator('.editor-group-container.active .monaco-editor .view-line').first().waitFor();
+    const lines = this.page.locator('.editor-group-container.active .editor-instance .monaco-editor .view-line');
+    await lines.filter({ visible: true }).first().waitFor();
   }
 
   /** Puts the cursor at a line and column, both from 1. */
@@ -227,9 +228,10 @@ export class Editor {
     return this.complaints.filter((text) => /content security policy/i.test(text));
   }
 
-  /** Loads the whole window anew, as after a crash or a restart. */
+  /** Loads the whole window anew, as a person asks for it: the editor first writes down what its panels keep. */
   async reload(): Promise<void> {
-    await this.page.reload();
+    const isMain = (frame: Frame) => frame === this.page.mainFrame();
+    await Promise.all([this.page.waitForEvent('framenavigated', isMain), this.run('Developer: Reload Window')]);
     await this.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
   }
 

@@ -32,6 +32,8 @@ import { htmlOf, resourcesOf } from './html.js';
 
 /** Keys that follow each other faster than this are one change, in milliseconds. */
 const PAUSE = 120;
+/** How often numbers are written anew into a text that changes meanwhile. */
+const TRIES = 10;
 
 /** The drawings of one booth file in a panel. It asks the language server, hands on what it says, and computes nothing. */
 export class Preview implements Disposable {
@@ -163,9 +165,26 @@ export class Preview implements Disposable {
   /** Writes numbers into the text, as one edit that one undo takes back; draws anew also if there is nothing to write. */
   private async set(settings: readonly Setting[]): Promise<void> {
     this.trying?.cancel();
-    const edit = await this.ask<WorkspaceEdit | null>(setRequest, this.to(settings));
-    const written = edit && (await workspace.applyEdit(await this.client.protocol2CodeConverter.asWorkspaceEdit(edit)));
-    if (!written) this.changed();
+    const isWritten = await this.write(settings);
+    // What is being asked may not know of it.
+    this.asking?.cancel();
+    this.changed();
+    if (!isWritten)
+      void window.showWarningMessage(
+        l10n.t('The text cannot be read now, so the change was not written. Correct its errors, then try again.'),
+      );
+  }
+
+  /** A text that changes between question and answer is asked again: numbers keep their names, not their places. */
+  private async write(settings: readonly Setting[]): Promise<boolean> {
+    for (let tries = 0; tries < TRIES; tries++) {
+      const before = versions();
+      const edit = await this.ask<WorkspaceEdit | null>(setRequest, this.to(settings));
+      if (edit === null) return false;
+      const change = edit && (await this.client.protocol2CodeConverter.asWorkspaceEdit(edit));
+      if (change && versions() === before && (await workspace.applyEdit(change))) return true;
+    }
+    return false;
   }
 
   private to(settings: readonly Setting[]): SettingsParams {
@@ -197,6 +216,11 @@ export class Preview implements Disposable {
   private isOf(uri: Uri): boolean {
     return uri.toString() === this.uri.toString();
   }
+}
+
+/** Another one as soon as a text is changed. */
+function versions(): string {
+  return workspace.textDocuments.map(({ uri, version }) => `${uri.toString()} ${version}`).join();
 }
 
 interface Place {

@@ -20,6 +20,7 @@ let shown: Shown | undefined;
 /** With numbers that are tried and not written yet. */
 let tried: Shown | undefined;
 let sliding: Setting | undefined;
+let isTrying = false;
 let nothing: string | undefined;
 let lit: readonly PieceRef[] = [];
 let tip: TipShown | undefined;
@@ -43,6 +44,8 @@ function hear(message: ToPage): void {
       keep({ uri: message.uri });
       take(message.result);
       tried = undefined;
+      if (!isTrying) sliding = undefined;
+      else if (sliding) onTry(sliding);
       forgetMoves();
       draw();
       if (tip && pointed) host.postMessage({ type: 'figures', piece: tip.piece });
@@ -106,7 +109,7 @@ function draw(): void {
     <Page
       result={tried ?? shown}
       sliding={sliding}
-      isTried={tried !== undefined}
+      isTrying={isTrying}
       lit={lit}
       tip={tip}
       onPoint={onPoint}
@@ -120,18 +123,20 @@ function draw(): void {
 
 function onTry(setting: Setting): void {
   sliding = setting;
+  isTrying = true;
   host.postMessage({ type: 'try', settings: [setting] });
   draw();
 }
 
 function onSet(settings: readonly Setting[]): void {
-  sliding = undefined;
+  isTrying = false;
   host.postMessage({ type: 'set', settings });
   draw();
 }
 
 function onCancel(): void {
   sliding = tried = undefined;
+  isTrying = false;
   draw();
 }
 

@@ -18,20 +18,45 @@ export function keysOfPlaces(handles: readonly Handle[]): ReadonlySet<string> {
 /** How far a piece is being moved over the plan, before the text is written. */
 export class Move {
   private readonly svg: SVGSVGElement;
-  /** Millimetres of the plan, from where the piece stands: x to the right, y up. */
+  /** Millimetres of the plan, from where the drawing has the piece: x to the right, y up. */
   private by = { x: 0, y: 0 };
+  /** Where the pointer took hold of it, likewise. */
+  private from = this.by;
 
   constructor(
     piece: Element,
-    private readonly handles: readonly Handle[],
+    private handles: readonly Handle[],
   ) {
     this.svg = piece.closest('svg')!;
   }
 
-  /** Moves to a distance from the start, in CSS pixels. */
+  /** Whether it sets these numbers. */
+  sets(handles: readonly Handle[]): boolean {
+    return handles[0]?.id === this.handles[0]?.id;
+  }
+
+  /** Takes hold of the piece where it is. */
+  hold(): void {
+    this.from = this.by;
+  }
+
+  /** Moves to a distance from where it was taken hold of, in CSS pixels. */
   to(right: number, down: number): void {
     const perPixel = this.scale * (this.svg.viewBox.baseVal.width / this.svg.getBoundingClientRect().width);
-    this.by = { x: right * perPixel, y: -down * perPixel };
+    this.by = { x: this.from.x + right * perPixel, y: this.from.y - down * perPixel };
+    this.show();
+  }
+
+  /** Goes on over a drawing that was made anew: the piece stays where it was moved to. */
+  drawnAnew(all: readonly Handle[]): void {
+    const fresh = new Map(all.map((handle) => [handle.id, handle]));
+    this.handles = this.handles.map((old) => {
+      const now = fresh.get(old.id) ?? old;
+      const back = { x: (old.value - now.value) * now.way!.x, y: (old.value - now.value) * now.way!.y };
+      this.by = { x: this.by.x + back.x, y: this.by.y + back.y };
+      this.from = { x: this.from.x + back.x, y: this.from.y + back.y };
+      return now;
+    });
     this.show();
   }
 

@@ -8,26 +8,38 @@ const PAUSE = 700;
 
 /** Moves pieces over a plan by pointer and by keys; what is let go is written as one change. */
 export class Mover {
-  private byKeys: { readonly piece: Element; readonly move: Move } | undefined;
+  private show: DisplayUnit = 'in';
+  private handles: readonly Handle[] = [];
+  /** The last one, until the drawing shows what it wrote. */
+  private move: Move | undefined;
+  /** Whether that is being made, and not written yet. */
+  private isUnderway = false;
   private waiting = 0;
 
   constructor(
-    private readonly show: DisplayUnit,
-    private readonly handles: readonly Handle[],
     /** Says in words where a piece would stand; nothing once that is written or taken back. */
     private readonly tell: (words: string | undefined) => void,
     private readonly write: (settings: readonly Setting[]) => void,
   ) {}
 
+  /** The drawing was made anew, in this unit and with these numbers; a move that is under way goes on. */
+  drawn(show: DisplayUnit, handles: readonly Handle[]): void {
+    this.show = show;
+    this.handles = handles;
+    if (this.isUnderway) this.move?.drawnAnew(handles);
+    else this.move = undefined;
+  }
+
   press(event: PointerEvent, piece: SVGElement | undefined): void {
-    const move = event.button === 0 && piece && this.moveOf(piece);
+    const move = event.button === 0 && piece && this.take(piece);
     if (!move) return;
-    drag(event, piece, move, (isOver) => (isOver ? this.finish(move) : this.say(move)));
+    move.hold();
+    drag(event, piece, move, (isOver) => (isOver ? this.finish() : this.say(move)));
   }
 
   /** Whether the key was one that moves. */
   key(event: KeyboardEvent, piece: SVGElement | undefined): boolean {
-    if (event.key === 'Escape' && this.byKeys) {
+    if (event.key === 'Escape' && this.isUnderway) {
       this.stop();
       keyTaken(event);
       return true;
@@ -35,42 +47,56 @@ export class Mover {
     const way = wayOf(event);
     if (!event.altKey || !way || !piece) return false;
     keyTaken(event);
-    if (this.byKeys?.piece !== piece) {
-      const move = this.moveOf(piece);
-      this.byKeys = move && { piece, move };
-    }
-    if (!this.byKeys) return true;
-    const { move } = this.byKeys;
+    const move = this.take(piece);
+    if (!move) return true;
     move.step(...way);
     this.say(move);
     clearTimeout(this.waiting);
-    this.waiting = window.setTimeout(() => this.finish(move), PAUSE);
+    this.waiting = window.setTimeout(() => this.finish(), PAUSE);
     return true;
   }
 
-  private moveOf(piece: SVGElement): Move | undefined {
+  /** Writes at once what keys have moved. */
+  leave(): void {
+    if (this.waiting !== 0) this.finish();
+  }
+
+  /** A new move of a piece, or the last one if the drawing does not show yet what that wrote. */
+  private take(piece: SVGElement): Move | undefined {
     if (!piece.closest('.booth-plan, .room-plan')) return undefined;
     const places = placesOf(pieceOfKey(piece.dataset.piece!), this.handles);
-    return places.length > 0 ? new Move(piece, places) : undefined;
+    if (this.move?.sets(places)) return this.move;
+    if (this.isUnderway) this.finish();
+    return (this.move = places.length > 0 ? new Move(piece, places) : undefined);
   }
 
   private say(move: Move): void {
+    this.isUnderway = true;
     const values = move.values().map(({ says, value }) => `${formatLength(value, this.show)} ${says}`);
     this.tell(`Moving: ${values.join(', ')}.`);
   }
 
-  private finish(move: Move): void {
-    const settings = move.settings();
-    this.byKeys = undefined;
-    this.tell(undefined);
+  private finish(): void {
+    const settings = this.move?.settings() ?? [];
+    this.end();
     if (settings.length > 0) this.write(settings);
-    else forgetMoves();
+    else this.forget();
   }
 
   private stop(): void {
+    this.end();
+    this.forget();
+  }
+
+  private end(): void {
     clearTimeout(this.waiting);
-    this.byKeys = undefined;
+    this.waiting = 0;
+    this.isUnderway = false;
     this.tell(undefined);
+  }
+
+  private forget(): void {
+    this.move = undefined;
     forgetMoves();
   }
 }

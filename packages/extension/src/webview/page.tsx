@@ -11,7 +11,7 @@ import {
   type View,
 } from '@boothwright/report/preview';
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { KeysHelp } from './help.js';
 import { host, keep, kept } from './host.js';
 import { keyTaken, pieceByKey, wayOf } from './keys.js';
@@ -24,10 +24,10 @@ import { Tip, tipId, type TipShown } from './tip.js';
 
 export interface PageProps {
   readonly result: Extract<PreviewResult, { is: 'booth' }>;
-  /** The number that a slider is being moved to. */
+  /** The number that a slider is being moved to, until the drawing shows what was written. */
   readonly sliding: Setting | undefined;
-  /** Whether what is drawn is tried only, and not written. */
-  readonly isTried: boolean;
+  /** Whether that is not written yet. */
+  readonly isTrying: boolean;
   readonly lit: readonly PieceRef[];
   readonly tip: TipShown | undefined;
   /** A piece is pointed at, or nothing is any more. */
@@ -71,7 +71,8 @@ export function Page(props: PageProps) {
       }}
     />
   );
-  const mover = useMemo(() => new Mover(assessment.booth.show, handles, setMoved, onSet), [handles]);
+  const mover = useMemo(() => new Mover(setMoved, onSet), []);
+  useLayoutEffect(() => mover.drawn(assessment.booth.show, handles), [handles]);
   const onFocus = (event: FocusEvent) => {
     const piece = pieceAround(event.target);
     const drawing = piece?.closest<HTMLElement>('[data-sheet]')?.dataset.sheet;
@@ -84,7 +85,10 @@ export function Page(props: PageProps) {
   return (
     <main
       onFocusIn={onFocus}
-      onFocusOut={() => onPoint(undefined)}
+      onFocusOut={() => {
+        mover.leave();
+        onPoint(undefined);
+      }}
       onClick={(event) => goTo(pieceAround(event.target))}
       onPointerDown={(event) => mover.press(event, pieceAround(event.target))}
       onKeyDown={(event) => mover.key(event, pieceAround(event.target)) || onPieceKey(event, onPoint)}
@@ -94,7 +98,7 @@ export function Page(props: PageProps) {
         assessment={assessment}
         stale={stale}
         views={views}
-        trial={moved ?? (props.isTried || props.sliding ? tryWords : undefined)}
+        trial={moved ?? (props.isTrying ? tryWords : undefined)}
       />
       {views.plans.length === 0 && <p>Nothing has a place yet: place a desk, and the plan appears here.</p>}
       {views.plans.map(sheet)}

@@ -3,7 +3,7 @@ import { useRef } from 'preact/hooks';
 
 export interface SlidersProps {
   readonly handles: readonly Handle[];
-  /** Where the thumb is that is being moved. */
+  /** Where the thumb is that is being moved, until the drawing shows what was written. */
   readonly sliding: Setting | undefined;
   readonly onTry: (setting: Setting) => void;
   readonly onSet: (setting: Setting) => void;
@@ -30,6 +30,7 @@ function Slider({ handle, sliding, onTry, onSet, onCancel }: { handle: Handle } 
   const { id, says, value, told, min, max, step } = handle;
   const waiting = useRef(0);
   const byKey = useRef(false);
+  const isUnwritten = useRef(false);
   const now = sliding?.handle === id ? sliding.value : undefined;
   const setting = (event: Event): Setting => ({
     handle: id,
@@ -37,8 +38,10 @@ function Slider({ handle, sliding, onTry, onSet, onCancel }: { handle: Handle } 
   });
   const write = (wanted: Setting) => {
     clearTimeout(waiting.current);
+    isUnwritten.current = false;
     onSet(wanted);
   };
+  const writeNow = () => isUnwritten.current && now !== undefined && write({ handle: id, value: now });
   return (
     <label>
       <span>{says}</span>
@@ -52,21 +55,25 @@ function Slider({ handle, sliding, onTry, onSet, onCancel }: { handle: Handle } 
         onPointerDown={() => (byKey.current = false)}
         onKeyDown={(event) => {
           byKey.current = true;
-          if (event.key === 'Escape' && now !== undefined) {
+          if (event.key === 'Escape' && isUnwritten.current) {
             clearTimeout(waiting.current);
+            isUnwritten.current = false;
             onCancel();
           }
-          if (event.key === 'Enter' && now !== undefined) write({ handle: id, value: now });
+          if (event.key === 'Enter') writeNow();
           if (/^(Arrow|Page|Home|End|Escape|Enter)/.test(event.key)) event.stopPropagation();
         }}
-        onInput={(event) => onTry(setting(event))}
+        onInput={(event) => {
+          isUnwritten.current = true;
+          onTry(setting(event));
+        }}
         onChange={(event) => {
           const wanted = setting(event);
+          if (!byKey.current) return write(wanted);
           clearTimeout(waiting.current);
-          if (!byKey.current) return onSet(wanted);
-          waiting.current = window.setTimeout(() => onSet(wanted), PAUSE);
+          waiting.current = window.setTimeout(() => write(wanted), PAUSE);
         }}
-        onBlur={() => now !== undefined && write({ handle: id, value: now })}
+        onBlur={writeNow}
       />
       <output>{told}</output>
     </label>

@@ -133,6 +133,16 @@ describe('numbers', () => {
     });
   });
 
+  test('are tried by the steps of the text, which is shorter or longer than what is tried', async () => {
+    await open(`${hall('60in')}workstation Sound { desk Left }\n`);
+    const steps = (result: PreviewResult | null) =>
+      result?.is === 'booth' ? result.handles.map(({ id, step }) => [id, step]) : [];
+    const settings = [{ handle: 'height 0 desk Left Sound', value: 40.25 * 25.4 }];
+    const tried = steps(await ask<PreviewResult | null>(tryRequest, { settings }));
+    expect(tried).toContainEqual(['height 0 desk Left Sound', 6.35]);
+    expect(tried).toEqual(steps(await drawn()));
+  });
+
   test('are set by an edit of the file that holds them', async () => {
     editor = new Editor();
     await editor.start();

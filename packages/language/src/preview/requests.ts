@@ -21,7 +21,7 @@ import {
   type SettingsParams,
   tryRequest,
 } from './protocol.js';
-import { editsFor, offeredHandles } from './set.js';
+import { editsFor, offeredHandles, triedHandles } from './set.js';
 import { blockAt, piecesAt, sourceOf } from './pieces.js';
 
 /**
@@ -106,13 +106,15 @@ export function servePreview(
     async ({ uri: text, settings }: SettingsParams, token: CancellationToken): Promise<PreviewResult | null> => {
       const tried = await whenChecked(text, token, (uri) => {
         const document = LangiumDocuments.getDocument(uri);
+        const current = lastGood(uri)?.assessment;
         const edits = editsOf(uri, settings);
-        return document && edits ? { document, edits } : null;
+        return document && current && edits ? { document, current, edits } : null;
       });
       const found = tried && (await services.Trial.assessWith(tried.document, tried.edits));
-      const assessment = found && drawable({ assessment: found, stale: false }).assessment;
-      const handles = assessment ? offeredHandles(assessment, LangiumDocuments) : [];
-      return assessment ? { is: 'booth', assessment, stale: false, handles } : null;
+      if (!found) return null;
+      const { assessment } = drawable({ assessment: found, stale: false });
+      const handles = triedHandles(assessment, tried.current, LangiumDocuments);
+      return { is: 'booth', assessment, stale: false, handles };
     },
   );
 }

@@ -12,10 +12,24 @@ export type FileEdit = TextEdit & { readonly uri: string };
 
 /** What a drawing can change, with the step that suits how the text writes each number. */
 export function offeredHandles(assessment: Assessment, documents: LangiumDocuments): readonly Handle[] {
-  const { show } = assessment.booth;
-  return handlesOf(assessment).map(({ property: _property, written, part, owner: _owner, ...handle }) => {
+  return handlesWith(assessment, ({ written, part }) => {
     const text = written && textOf(written, documents)?.split(separator)[2 * part];
-    return { ...handle, told: formatLength(handle.value, show), step: stepOf(text ?? typeLength(handle.value, show)) };
+    return text === undefined ? undefined : stepOf(text);
+  });
+}
+
+/** What a drawing of numbers that are in no text yet can change: by the steps of the text as it is. */
+export function triedHandles(tried: Assessment, current: Assessment, documents: LangiumDocuments): readonly Handle[] {
+  const steps = new Map(offeredHandles(current, documents).map(({ id, step }) => [id, step]));
+  return handlesWith(tried, ({ id }) => steps.get(id));
+}
+
+function handlesWith(assessment: Assessment, stepFor: (held: Held) => Millimetres | undefined): readonly Handle[] {
+  const { show } = assessment.booth;
+  return handlesOf(assessment).map((held) => {
+    const { property: _property, written: _written, part: _part, owner: _owner, ...handle } = held;
+    const step = stepFor(held) ?? stepOf(typeLength(held.value, show));
+    return { ...handle, told: formatLength(held.value, show), step };
   });
 }
 
