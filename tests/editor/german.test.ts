@@ -9,7 +9,7 @@ describe.runIf(inject('plan').kind === 'server')('an editor whose display langua
   let editor: Editor;
 
   beforeAll(async () => {
-    editor = await openEditor('german', { 'corner.booth': corner }, {}, 'de');
+    editor = await openEditor('german', { 'corner.booth': corner }, {}, { language: 'de' });
     await editor.open('corner.booth');
   });
 

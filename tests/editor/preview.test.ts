@@ -206,18 +206,12 @@ test('a slider shows who would fit, and writes the height when it is let go', as
 
 /** Puts the cursor into the text, also from the preview. */
 async function toText(line: number, column: number): Promise<void> {
-  await toEditor();
+  await editor.focusText();
   await editor.goTo(line, column);
 }
 
-/** The preview hands keys on that are not its own: until the text has the keyboard, the next one would be the preview's too. */
-async function toEditor(): Promise<void> {
-  await editor.press('ControlOrMeta+1');
-  await editor.page.locator('.editor-group-container.active .monaco-editor.focused').waitFor();
-}
-
 async function undo(): Promise<void> {
-  await toEditor();
+  await editor.focusText();
   await editor.press('ControlOrMeta+Z');
 }
 
@@ -253,9 +247,9 @@ test('the logs of the extension host tell of no error', () => {
   expect(editor.logErrors()).toEqual([]);
 });
 
-test('it comes back after the window is loaded anew, where it was', async () => {
+test('it comes back after the window is loaded anew, where it was', { timeout: 120_000 }, async () => {
   await (await previewOf(editor)).getByRole('button', { name: 'Larger: The room from above' }).click();
-  await toEditor();
+  await editor.focusText();
   await editor.press('ControlOrMeta+S');
   const before = await (await previewOf(editor)).evaluate(() => window.scrollY);
   await editor.reload();

@@ -50,7 +50,7 @@ test('the preview says what there is to draw, from a worker too', async () => {
   await editor.run('Boothwright: Show preview beside the text');
   const frame = await previewOf(editor);
   await frame.getByText('This file cannot be read yet').waitFor();
-  await editor.press('ControlOrMeta+1');
+  await editor.focusText();
   await editor.goTo(3, 'desk Right { width 60'.length + 1);
   await editor.type('in');
   await frame.getByRole('heading', { name: 'Sound from the side' }).waitFor();

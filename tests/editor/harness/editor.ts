@@ -1,12 +1,13 @@
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Frame, Page } from 'playwright-core';
+import type { Frame, Locator, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { type Host, userSettings, viewport } from './host.js';
+import { type Host, type HostFolders, trustSetting, userSettings, viewport } from './host.js';
 import { startDesktopHost } from './host-desktop.js';
 import { startServerHost } from './host-server.js';
 import { outputFolder } from './paths.js';
+import { virtualFolder, withVirtualFolder } from './virtual-folder.js';
 import { type Box, boxOfText, lookAtEditor, type SeenLine, type Squiggle, squigglesIn } from './sight.js';
 
 /** How the extension host's log says that it started the extension. */
@@ -15,32 +16,50 @@ export const activated = 'ExtensionService#_doActivateExtension boothwright.boot
 /** Those that have not been closed. */
 export const openEditors = new Set<Editor>();
 
-/** Starts an editor on a new folder that holds `files`, by name and text; `settings` are added to the user's. `language`: see `HostFolders`. */
+/** How an editor differs from the usual; `language`: see `HostFolders`. */
+export interface Unusual {
+  readonly language?: string;
+  /** The folder is not trusted. */
+  readonly isRestricted?: boolean;
+  /** The folder is on no disk. */
+  readonly isVirtual?: boolean;
+}
+
+/** Starts an editor on a new folder that holds `files`, by path and text; `settings` are added to the user's. */
 export async function openEditor(
   name: string,
   files: Record<string, string>,
   settings: Record<string, unknown> = {},
-  language?: string,
+  { language, isRestricted, isVirtual }: Unusual = {},
 ): Promise<Editor> {
   const plan = inject('plan');
   // Not named after the product: a complaint of the editor about a file there is none of the extension.
   const scratch = mkdtempSync(path.join(tmpdir(), 'hall-'));
-  const folders = {
-    workspace: path.join(scratch, 'booths'),
+  const folders: HostFolders = {
+    workspace: isVirtual ? virtualFolder : path.join(scratch, 'booths'),
     userData: path.join(scratch, 'user'),
-    extensions: plan.extensions,
+    extensions: isVirtual ? withVirtualFolder(files, plan.extensions, scratch) : plan.extensions,
     ...(language !== undefined && { language }),
+    ...(isRestricted && { isRestricted }),
   };
-  mkdirSync(folders.workspace);
-  for (const [file, text] of Object.entries(files)) writeFileSync(path.join(folders.workspace, file), text);
-  mkdirSync(path.join(folders.userData, 'User'), { recursive: true });
-  writeFileSync(path.join(folders.userData, 'User/settings.json'), JSON.stringify({ ...userSettings, ...settings }));
+  if (!isVirtual) writeFiles(folders.workspace, files);
+  const trust = isRestricted && { [trustSetting]: true, 'security.workspace.trust.startupPrompt': 'never' };
+  const all = { ...userSettings, ...trust, ...settings };
+  writeFiles(folders.userData, { 'User/settings.json': JSON.stringify(all) });
   const host = await (plan.kind === 'server' ? startServerHost(plan, folders) : startDesktopHost(plan, folders));
   await host.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 60_000 });
   host.page.setDefaultTimeout(30_000);
   const editor = new Editor(name, host, folders.workspace, scratch);
   openEditors.add(editor);
   return editor;
+}
+
+function writeFiles(folder: string, files: Record<string, string>): void {
+  for (const [file, text] of Object.entries(files)) {
+    const full = path.join(folder, file);
+    mkdirSync(path.dirname(full), { recursive: true });
+    writeFileSync(full, text);
+  }
 }
 
 /** What a person at the editor does and sees. */
@@ -68,6 +87,21 @@ export class Editor {
     await this.page.locator('.quick-input-widget input').fill(file);
     await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: file }).waitFor();
     await this.press('Enter');
+    await this.opened(file);
+  }
+
+  /** The row of a file or folder in the explorer. */
+  inExplorer(name: string): Locator {
+    return this.page.locator('.explorer-folders-view .monaco-list-row', { hasText: name });
+  }
+
+  /** Opens a file by a double click in the explorer. */
+  async openInExplorer(file: string): Promise<void> {
+    await this.inExplorer(file).dblclick();
+    await this.opened(file);
+  }
+
+  private async opened(file: string): Promise<void> {
     await this.page.locator('.editor-group-container.active .tab.active', { hasText: file }).waitFor();
     const lines = this.page.locator('.editor-group-container.active .editor-instance .monaco-editor .view-line');
     await lines.filter({ visible: true }).first().waitFor();
@@ -79,6 +113,23 @@ export class Editor {
     await this.page.locator('.quick-input-widget input').fill(`:${line}:${column}`);
     await this.press('Enter');
     await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
+  /**
+   * Gives the keyboard to the text. A preview hands on keys that are not its own, so the next key would be the preview's too; one that is
+   * pressed just after a click on it can get lost on the way.
+   */
+  async focusText(): Promise<void> {
+    const focused = this.page.locator('.editor-group-container.active .monaco-editor.focused');
+    for (let tries = 0; tries < 5; tries++) {
+      await this.press('ControlOrMeta+1');
+      const hasFocus = await focused.waitFor({ timeout: 3_000 }).then(
+        () => true,
+        () => false,
+      );
+      if (hasFocus) return;
+    }
+    throw new Error('The text does not get the keyboard.');
   }
 
   async press(keys: string): Promise<void> {

@@ -9,10 +9,10 @@ export async function startDesktopHost(plan: DesktopPlan, folders: HostFolders):
   const app = await _electron.launch({
     executablePath: plan.executable,
     args: [
-      folders.workspace,
+      ...(path.isAbsolute(folders.workspace) ? [folders.workspace] : ['--folder-uri', folders.workspace]),
       `--user-data-dir=${folders.userData}`,
       `--extensions-dir=${folders.extensions}`,
-      '--disable-workspace-trust',
+      ...(folders.isRestricted ? [] : ['--disable-workspace-trust']),
       '--disable-updates',
       '--disable-telemetry',
       '--skip-welcome',

@@ -29,18 +29,11 @@ export function serverArguments(
 export async function startServerHost(plan: ServerPlan, folders: HostFolders): Promise<Host> {
   const port = await freePort();
   const address = `http://127.0.0.1:${port}`;
-  const quiet = ['--disable-telemetry', '--disable-update-check', '--disable-workspace-trust'];
+  const trusting = folders.isRestricted ? [] : ['--disable-workspace-trust'];
+  const quiet = ['--disable-telemetry', '--disable-update-check', ...trusting];
   const server = spawn(
     plan.node,
-    [
-      ...serverArguments(plan, folders),
-      '--auth',
-      'none',
-      '--bind-addr',
-      `127.0.0.1:${port}`,
-      ...quiet,
-      folders.workspace,
-    ],
+    [...serverArguments(plan, folders), '--auth', 'none', '--bind-addr', `127.0.0.1:${port}`, ...quiet],
     { env: serverEnvironment, detached: true, stdio: 'ignore' },
   );
   const kill = () => endGroup(server);

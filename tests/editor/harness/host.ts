@@ -8,8 +8,9 @@ export interface Host {
   stop(): Promise<void>;
 }
 
-/** Where the editor finds what it opens and what it keeps; all three exist. */
+/** Where the editor finds what it opens and what it keeps; all that are paths exist. */
 export interface HostFolders {
+  /** The folder that it opens: a path, or the URI of one that is on no disk. */
   readonly workspace: string;
   readonly userData: string;
   readonly extensions: string;
@@ -18,6 +19,8 @@ export interface HostFolders {
    * are given theirs. Only the server build is told; absent: English.
    */
   readonly language?: string;
+  /** Whether the folder is not trusted. */
+  readonly isRestricted?: boolean;
 }
 
 /** What a test file needs to start an editor; plain data, since it crosses from the set-up to the tests. */
@@ -34,6 +37,9 @@ export type HostPlan =
 /** The window's size, so that screenshots compare. */
 export const viewport = { width: 1280, height: 800 };
 
+/** The setting that has the editor ask which folders to trust. */
+export const trustSetting = 'security.workspace.trust.enabled';
+
 /** What a test changes of the editor's defaults: nothing that greets, asks, updates or reports home. */
 export const userSettings = {
   'workbench.startupEditor': 'none',
@@ -45,7 +51,7 @@ export const userSettings = {
   'update.mode': 'none',
   'extensions.autoCheckUpdates': false,
   'extensions.ignoreRecommendations': true,
-  'security.workspace.trust.enabled': false,
+  [trustSetting]: false,
   'git.enabled': false,
   'editor.minimap.enabled': false,
   'files.simpleDialog.enable': true,
