@@ -27,7 +27,9 @@ import { BoothReferenceDescriptions } from './references/descriptions.js';
 import { BoothLinker } from './references/linker.js';
 import { BoothScopeComputation, BoothScopeProvider } from './references/scope.js';
 import { BoothLexer } from './syntax/lexer.js';
+import { LazyCompletionParser } from './syntax/completion-parser.js';
 import { BoothLexerMessages, BoothParserMessages } from './syntax/messages.js';
+import { BoothTokenBuilder } from './syntax/token-builder.js';
 import type { BoothAddedServices, BoothContext, BoothServices } from './services.js';
 import { Trial } from './trial.js';
 import { LastFindings } from './validation/last-findings.js';
@@ -51,6 +53,8 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
       Lexer: (services) => new BoothLexer(services),
       LexerErrorMessageProvider: () => new BoothLexerMessages(),
       ParserErrorMessageProvider: () => new BoothParserMessages(),
+      TokenBuilder: () => new BoothTokenBuilder(),
+      CompletionParser: (services) => new LazyCompletionParser(services),
     },
     references: {
       Linker: (services) => new BoothLinker(services),

@@ -67,7 +67,9 @@ function operatorFigures(scene: Scene, operator: Operator): OperatorFigures {
     name: operator.name,
     origin,
     female: body.sexes.reduce((sum, part) => sum + (part.sex === 'female' ? part.weight : 0), 0),
-    dimensions: dimensionsOf(body),
+    get dimensions() {
+      return dimensionsOf(body);
+    },
   };
   rememberedOperators.set(operator, figures);
   return figures;

@@ -10,6 +10,8 @@ import { residualCdf, skewedShape, type ResidualCdf } from './residual.js';
  */
 export interface People {
   readonly count: number;
+  /** Those of one sex stand together: person ÷ this, rounded down, is the sex. */
+  readonly personsPerSex: number;
   /** How much each person counts; they add up to 1. */
   readonly weights: Float64Array;
   /** One dimension of every person: millimetres, weight in kilograms. */
@@ -26,8 +28,6 @@ export interface OwnResidual {
   /** By sex; 0 where the dimension is settled by what was drawn before. */
   readonly loading: readonly number[];
   readonly cdf: readonly ResidualCdf[];
-  /** Persons of one sex stand together: person ÷ this, rounded down, is the sex. */
-  readonly personsPerSex: number;
 }
 
 /** Persons per sex. Sampling error of a share: see people.test.ts, which holds it against far larger samples. */
@@ -46,6 +46,7 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
 
   return {
     count,
+    personsPerSex: each,
     weights,
     column(dimension) {
       const existing = columns.get(dimension);
@@ -75,7 +76,7 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
         for (let person = 0; person < each; person++) base[sex * each + person]! -= loading * residual[person]!;
         return { loading, cdf: residualCdf(part.skewness[index]!) };
       });
-      const result = { base, loading: own.map((o) => o.loading), cdf: own.map((o) => o.cdf), personsPerSex: each };
+      const result = { base, loading: own.map((o) => o.loading), cdf: own.map((o) => o.cdf) };
       owns.set(dimension, result);
       return result;
     },
@@ -179,10 +180,16 @@ function standardResidual(index: number, count: number): Float64Array {
 
 /** Mean 0 and variance 1 exactly: the even points of a large prime base do not end on a full cycle. */
 function standardised(values: Float64Array): Float64Array {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length;
-  if (variance === 0) return values;
-  return values.map((value) => (value - mean) / Math.sqrt(variance));
+  const { length } = values;
+  let sum = 0;
+  for (let index = 0; index < length; index++) sum += values[index]!;
+  const mean = sum / length;
+  let squares = 0;
+  for (let index = 0; index < length; index++) squares += (values[index]! - mean) ** 2;
+  const sd = Math.sqrt(squares / length);
+  if (sd === 0) return values;
+  for (let index = 0; index < length; index++) values[index] = (values[index]! - mean) / sd;
+  return values;
 }
 
 function truncate(index: number, count: number, range: { readonly min: number; readonly max: number }): Float64Array {
@@ -199,10 +206,12 @@ function truncate(index: number, count: number, range: { readonly min: number; r
  * the others (J. M. Hammersley 1960; J. H. Halton 1960).
  */
 function evenPoints(index: number, count: number): Float64Array {
-  return Float64Array.from({ length: count }, (_, point) => {
+  const points = new Float64Array(count);
+  for (let point = 0; point < count; point++) {
     const position = index === 0 ? point / count : radicalInverse(point, PRIMES[index - 1]!);
-    return Math.min(1 - 0.25 / count, position + 0.5 / count);
-  });
+    points[point] = Math.min(1 - 0.25 / count, position + 0.5 / count);
+  }
+  return points;
 }
 
 /** The digits of a whole number in a base, mirrored at the point. */

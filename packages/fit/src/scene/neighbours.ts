@@ -25,42 +25,41 @@ const sharesOfPairs = new WeakMap<Body, WeakMap<Body, Map<Millimetres, Share>>>(
 const REMEMBERED_DISTANCES = 100;
 
 function count(people: People, others: People, most: Millimetres): Share {
-  const sorted = sortedBreadths(others);
-  const breadths = people.column('forearmForearmBreadth');
   let share = 0;
-  for (let person = 0; person < people.count; person++) {
-    share += people.weights[person]! * shareUpTo(sorted, most - breadths[person]!);
-  }
+  for (const one of sortedBreadths(people))
+    for (const other of sortedBreadths(others))
+      share += one.weight * other.weight * pairsUpTo(one.values, other.values, most);
   return Math.min(1, share);
 }
 
-interface Sorted {
-  readonly values: Float64Array;
-  /** The share of people up to and with each value. */
-  readonly shares: Float64Array;
+/** How many pairs, one of each, add up to no more than a length. */
+function pairsUpTo(values: Float64Array, others: Float64Array, most: Millimetres): number {
+  let pairs = 0;
+  let fitting = others.length;
+  for (const value of values) {
+    while (fitting > 0 && others[fitting - 1]! > most - value) fitting--;
+    pairs += fitting;
+  }
+  return pairs;
 }
 
-function sortedBreadths(people: People): Sorted {
+/** The forearm breadths of the people of one sex, who all count as much. */
+interface Sorted {
+  readonly values: Float64Array;
+  readonly weight: Share;
+}
+
+function sortedBreadths(people: People): readonly Sorted[] {
   const known = remembered.get(people);
   if (known) return known;
+  const { count, personsPerSex: each, weights } = people;
   const column = people.column('forearmForearmBreadth');
-  const order = Array.from(column.keys()).sort((a, b) => column[a]! - column[b]!);
-  let sum = 0;
-  const shares = Float64Array.from(order, (person) => (sum += people.weights[person]!));
-  const sorted = { values: Float64Array.from(order, (person) => column[person]!), shares };
+  const sorted = Array.from({ length: count / each }, (_, sex) => ({
+    values: column.slice(sex * each, (sex + 1) * each).sort(),
+    weight: weights[sex * each]!,
+  }));
   remembered.set(people, sorted);
   return sorted;
 }
 
-const remembered = new WeakMap<People, Sorted>();
-
-function shareUpTo({ values, shares }: Sorted, most: Millimetres): Share {
-  let low = 0;
-  let high = values.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (values[middle]! <= most) low = middle + 1;
-    else high = middle;
-  }
-  return low === 0 ? 0 : shares[low - 1]!;
-}
+const remembered = new WeakMap<People, readonly Sorted[]>();

@@ -94,8 +94,8 @@ function integrated(
   let share = 0;
   own.loading.forEach((loading, sex) => {
     const cdf = own.cdf[sex]!;
-    const end = (sex + 1) * own.personsPerSex;
-    for (let person = sex * own.personsPerSex; person < end; person++) {
+    const end = (sex + 1) * people.personsPerSex;
+    for (let person = sex * people.personsPerSex; person < end; person++) {
       const a = (min - form.constant - sign * high[person]!) / coefficient;
       const b = (max - form.constant - sign * low[person]!) / coefficient;
       const from = coefficient > 0 ? a : b;
