@@ -6,6 +6,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { bundles, toOptions } from './bundles.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
 const dist = path.join(root, 'dist/bench');
@@ -25,8 +26,11 @@ mkdirSync(dist, { recursive: true });
 await bundle('packages/language/src/node/main.ts', 'boothwright.cjs');
 await bundle('packages/cli/src/main.ts', 'cli.cjs');
 await bundle('tests/bench/floor.ts', 'floor.cjs');
+const previewPage = bundles.find(({ entry }) => entry.includes('/webview/'));
+await build({ ...toOptions(previewPage), outfile: path.join(dist, 'preview.js'), minify: true });
 await build({
   ...common,
+  external: ['playwright-core'],
   entryPoints: [path.join(root, 'tests/bench/bench.ts')],
   outfile: path.join(dist, 'bench.mjs'),
   format: 'esm',
@@ -62,6 +66,7 @@ const given = {
   versions,
   cli: path.join(dist, 'cli.cjs'),
   examples: path.join(root, 'examples'),
+  page: path.join(dist, 'preview.js'),
   output: path.join(root, 'dist/bench.json'),
 };
 const { status } = spawnSync(process.execPath, [path.join(dist, 'bench.mjs'), JSON.stringify(given)], {

@@ -3,6 +3,7 @@ import os from 'node:os';
 import { measureDrawing } from './drawing.js';
 import { measureKeys, measureStart, type KeyRow } from './keys.js';
 import { measureMany } from './many.js';
+import { measurePreview, type PreviewRow } from './preview.js';
 import { printResult, type Result } from './print.js';
 import type { Kind } from './server.js';
 
@@ -11,10 +12,12 @@ interface Given {
   readonly versions: Readonly<Record<string, string>>;
   readonly cli: string;
   readonly examples: string;
+  /** The script of the preview's page. */
+  readonly page: string;
   readonly output: string;
 }
 
-const { kinds, versions, cli, examples, output } = JSON.parse(process.argv[2]!) as Given;
+const { kinds, versions, cli, examples, page, output } = JSON.parse(process.argv[2]!) as Given;
 const sizes = process.env.BENCH_SIZES?.split(',').map(Number) ?? [50, 500, 5000, 20_000];
 const edits = Number(process.env.BENCH_EDITS ?? 100);
 const files = Number(process.env.BENCH_FILES ?? 200);
@@ -30,6 +33,15 @@ for (const lines of sizes) {
 }
 tell('drawings');
 const drawings = await measureDrawing(examples);
+tell('the preview');
+const previews = await measurePreview(
+  kinds.find(({ name }) => name === 'boothwright')!,
+  examples,
+  page,
+).catch((error: unknown): PreviewRow[] => {
+  tell(`the preview is left out: ${String(error)}`);
+  return [];
+});
 tell(`check of ${files} files`);
 const many = measureMany(cli, files, 50);
 
@@ -48,6 +60,7 @@ const result: Result = {
   start: Object.fromEntries(start),
   keys,
   drawings,
+  previews,
   many,
 };
 printResult(result);

@@ -1,5 +1,6 @@
 import type { KeyRow } from './keys.js';
 import { exponentOf } from './numbers.js';
+import type { PreviewRow } from './preview.js';
 
 export interface Result {
   readonly machine: {
@@ -17,6 +18,8 @@ export interface Result {
   readonly start: Readonly<Record<string, number>>;
   readonly keys: readonly KeyRow[];
   readonly drawings: readonly { readonly file: string; readonly first: number; readonly median: number }[];
+  /** Nothing where there was no browser. */
+  readonly previews: readonly PreviewRow[];
   /** Microseconds a line. */
   readonly many: { readonly start: number; readonly one: number; readonly many: number };
 }
@@ -37,9 +40,16 @@ export function printResult(result: Result): void {
   }
   console.log('\nFrom the start of the process to the first findings of 50 lines, milliseconds');
   for (const [server, time] of Object.entries(result.start)) console.log(`  ${server.padEnd(12)} ${number(time)}`);
-  console.log('\nAll drawings of an example, milliseconds: the first time, and the median of 15');
+  console.log('\nAll drawings of an example for a report, milliseconds: the first time, and the median of 15');
   for (const { file, first, median } of result.drawings)
     console.log(`  ${file.padEnd(32)} ${number(first)} ${number(median)}`);
+  if (result.previews.length > 0) {
+    console.log('\nThe preview after the findings of a changed height, milliseconds; sent to the page, kB');
+    const parts = ['first', 'answer', 'page', 'whole', 'cpu', 'size'] as const;
+    console.log(`  ${''.padEnd(32)} ${parts.map((name) => name.padStart(9)).join(' ')}`);
+    for (const row of result.previews)
+      console.log(`  ${row.file.padEnd(32)} ${parts.map((part) => number(row[part])).join(' ')}`);
+  }
   const { machine, versions, edits, files, many } = result;
   console.log(
     `\ncheck, microseconds a line: ${files} files ${number(many.many)}, one file ${number(many.one)}, of which starting up ${number(many.start)}`,
@@ -64,7 +74,7 @@ function without(row: KeyRow): KeyRow {
   return { ...row, median: row.median - debounce, p95: row.p95 - debounce, burst: row.burst - debounce };
 }
 
-function wishesOf({ keys, start, drawings, many }: Result): { what: string; value: number; most: number }[] {
+function wishesOf({ keys, start, previews, many }: Result): { what: string; value: number; most: number }[] {
   const rows = keys.map(without);
   const at = (server: string, lines: number) => rows.find((row) => row.server === server && row.lines === lines);
   const sizes = [...new Set(keys.map(({ lines }) => lines))];
@@ -104,11 +114,15 @@ function wishesOf({ keys, start, drawings, many }: Result): { what: string; valu
     ...(own ? [{ what: '500 lines: hover, ms', value: own.hover, most: 10 }] : []),
     ...(own ? [{ what: '500 lines: completion, ms', value: own.completion, most: 10 }] : []),
     ...ratio('cold start: to the bare server', start.boothwright, start.floor, 1.3),
-    {
-      what: 'drawings of an example, ms, the slowest',
-      value: Math.max(...drawings.map(({ median }) => median)),
-      most: 16,
-    },
+    ...(previews.length > 0
+      ? [
+          {
+            what: 'the preview of an example after its findings, ms, the slowest',
+            value: Math.max(...previews.map(({ whole }) => whole)),
+            most: 16,
+          },
+        ]
+      : []),
     ...ratio('check: a line of many files, to a line of one', many.many, many.one, 1),
     ...ratio('the same, starting up left out', many.many, many.one - many.start, 1),
   ].filter(({ value }) => !Number.isNaN(value));

@@ -34,14 +34,13 @@ export class Server {
   private version = 1;
   private done: (() => void) | undefined;
   private last: readonly Diagnostic[] = [];
-  private readonly uri: string;
 
   private constructor(
     readonly kind: Kind,
     private readonly process: ChildProcess,
     private readonly connection: ProtocolConnection,
+    private readonly uri: string,
   ) {
-    this.uri = `file:///bench/bench.${kind.languageId}`;
     connection.onNotification(
       'textDocument/publishDiagnostics',
       ({ uri, version = this.version, diagnostics }: PublishDiagnosticsParams) => {
@@ -59,13 +58,14 @@ export class Server {
     connection.listen();
   }
 
-  static async start(kind: Kind): Promise<Server> {
+  /** `uri`: of the one document that it is asked about. */
+  static async start(kind: Kind, uri = `file:///bench/bench.${kind.languageId}`): Promise<Server> {
     const child = spawn(process.execPath, [kind.file, '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] });
     const connection = createProtocolConnection(
       new StreamMessageReader(child.stdout),
       new StreamMessageWriter(child.stdin),
     );
-    const server = new Server(kind, child, connection);
+    const server = new Server(kind, child, connection, uri);
     await connection.sendRequest('initialize', {
       processId: process.pid,
       rootUri: null,
@@ -111,7 +111,11 @@ export class Server {
   }
 
   async request(method: string, line: number, character: number): Promise<unknown> {
-    return this.connection.sendRequest(method, { textDocument: { uri: this.uri }, position: { line, character } });
+    return this.ask(method, { textDocument: { uri: this.uri }, position: { line, character } });
+  }
+
+  async ask<Answer>(method: string, params: object): Promise<Answer> {
+    return this.connection.sendRequest<Answer>(method, params);
   }
 
   /**

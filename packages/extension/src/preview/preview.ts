@@ -30,7 +30,8 @@ import { nameOf } from '../files.js';
 import { type FromPage, readFromPage, type ToPage } from '../webview/messages.js';
 import { htmlOf, resourcesOf } from './html.js';
 
-/** Keys that follow each other faster than this are one change, in milliseconds. */
+/** A drawing that takes longer than this waits until keys and files rest for so long, in milliseconds. */
+const QUICK = 50;
 const PAUSE = 120;
 /** How often numbers are written anew into a text that changes meanwhile. */
 const TRIES = 10;
@@ -42,6 +43,8 @@ export class Preview implements Disposable {
   private asking: CancellationTokenSource | undefined;
   private following: CancellationTokenSource | undefined;
   private trying: CancellationTokenSource | undefined;
+  /** The last drawing, from the question to the answer, in milliseconds. */
+  private took = 0;
   private isReady = false;
   private readonly unsent: ToPage[] = [];
 
@@ -67,10 +70,10 @@ export class Preview implements Disposable {
     webview.html = htmlOf(webview, extension);
   }
 
-  /** Draws anew, once keys and files rest. */
+  /** Draws anew, with the findings where that is quick. */
   changed(): void {
     clearTimeout(this.waiting);
-    this.waiting = setTimeout(() => void this.draw(), PAUSE);
+    this.waiting = setTimeout(() => void this.draw(), this.took > QUICK ? PAUSE : 0);
   }
 
   /** Lights what the cursor of an editor is on. */
@@ -106,8 +109,11 @@ export class Preview implements Disposable {
     if (!document || token.isCancellationRequested) return;
     const uri = this.uri.toString();
     const params: PreviewParams = { uri };
+    const asked = performance.now();
     const result = await this.ask<PreviewResult | null>(previewRequest, params, token);
-    if (result && !token.isCancellationRequested) this.send({ type: 'show', uri, result });
+    if (token.isCancellationRequested) return;
+    this.took = performance.now() - asked;
+    if (result) this.send({ type: 'show', uri, result });
   }
 
   private hear(message: FromPage): void {

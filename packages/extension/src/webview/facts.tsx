@@ -1,8 +1,13 @@
 import { VerdictMark, type View } from '@boothwright/report/preview';
 
+interface FactsProps {
+  readonly caption: string;
+  readonly facts: ReturnType<View['draw']>['facts'];
+}
+
 /** The figures that a drawing shows, as a table. */
-export function Facts({ view: { caption, drawing } }: { view: View }) {
-  if (drawing.facts.length === 0) return null;
+export function Facts({ caption, facts }: FactsProps) {
+  if (facts.length === 0) return null;
   return (
     <details>
       <summary>The figures as a list</summary>
@@ -15,7 +20,7 @@ export function Facts({ view: { caption, drawing } }: { view: View }) {
           </tr>
         </thead>
         <tbody>
-          {drawing.facts.map(({ what, value, verdict }) => (
+          {facts.map(({ what, value, verdict }) => (
             <tr>
               <th scope="row">{what}</th>
               <td>{value}</td>

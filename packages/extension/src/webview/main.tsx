@@ -5,6 +5,7 @@ import { host, keep, kept } from './host.js';
 import { readToPage, type ToPage } from './messages.js';
 import { forgetMoves } from './move.js';
 import { Page, pieceAround } from './page.js';
+import { reuse } from './reuse.js';
 import { adoptStyles } from './styles.js';
 import { tipId, type TipShown } from './tip.js';
 import { revealLit, revealStation } from './reveal.js';
@@ -51,11 +52,11 @@ function hear(message: ToPage): void {
       if (tip && pointed) host.postMessage({ type: 'figures', piece: tip.piece });
       return afterDrawing();
     case 'tried':
-      if (sliding && message.result.is === 'booth') tried = message.result;
+      if (sliding && message.result.is === 'booth') tried = reuse(shown, message.result);
       return draw();
     case 'lit': {
       const isNew = keysOf(message.pieces) !== keysOf(lit);
-      lit = message.pieces;
+      lit = reuse(lit, message.pieces);
       draw();
       // A page that comes back stays where it was.
       if (isNew && (hasLit || !isBack)) revealLit();
@@ -92,7 +93,7 @@ window.addEventListener(
 /** Keeps what is drawn, marked stale, while there is nothing newer to draw. */
 function take(result: PreviewResult): void {
   if (result.is === 'booth') {
-    shown = result;
+    shown = reuse(shown, result);
     nothing = undefined;
   } else if (result.because === 'unread' && shown) shown = { ...shown, stale: true, handles: [] };
   else {

@@ -52,13 +52,16 @@ export function Page(props: PageProps) {
   const [moved, setMoved] = useState<string>();
   const movable = useMemo(() => keysOfPlaces(handles), [handles]);
   const shownTip = tip && document.contains(tip.anchor) ? tip : undefined;
-  const described = shownTip && { key: pieceKey(shownTip.piece), by: tipId };
+  const describedKey = shownTip && pieceKey(shownTip.piece);
+  const described = useMemo(
+    () => (describedKey === undefined ? undefined : { key: describedKey, by: tipId }),
+    [describedKey],
+  );
 
   const sheet = (view: View) => (
     <Sheet
       key={view.id}
       view={view}
-      assessment={assessment}
       lit={litKeys}
       current={reached[view.id]}
       described={described}

@@ -1,9 +1,10 @@
 import { LiveDrawing, type LiveDrawingProps, type View } from '@boothwright/report/preview';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import { useDrawn } from './drawn.js';
 import { Facts } from './facts.js';
 import { keyTaken } from './keys.js';
 
-export interface SheetProps extends Omit<LiveDrawingProps, 'drawing' | 'id' | 'side'> {
+export interface SheetProps extends Omit<LiveDrawingProps, 'assessment' | 'drawing' | 'id' | 'side'> {
   readonly view: View;
   readonly onZoom: (zoom: number) => void;
 }
@@ -13,10 +14,10 @@ const STEP = 1.25;
 const LARGEST = 8;
 
 /** A drawing that can be enlarged and moved about, with its figures as a list below it. */
-export function Sheet({ view, onZoom, ...live }: SheetProps) {
-  const { id, caption, drawing, side } = view;
-  const { zoom } = live;
+export function Sheet({ view: wanted, onZoom, lit, current, described, movable, zoom }: SheetProps) {
   const area = useRef<HTMLDivElement>(null);
+  const { view, drawing } = useDrawn(wanted, area);
+  const { id, caption, assessment, side } = view;
   const before = useRef({ zoom, at: undefined as Point | undefined });
 
   const zoomTo = (wanted: number, at?: Point) => {
@@ -50,6 +51,12 @@ export function Sheet({ view, onZoom, ...live }: SheetProps) {
     keyTaken(event);
   };
 
+  const live = useMemo(
+    () => <LiveDrawing {...{ assessment, drawing, id, side, lit, current, described, movable, zoom }} />,
+    [assessment, drawing, id, side, lit, current, described, movable, zoom],
+  );
+  const facts = useMemo(() => <Facts caption={caption} facts={drawing.facts} />, [caption, drawing.facts]);
+
   return (
     <figure aria-labelledby={`${id}-title`} onKeyDown={onKeyDown}>
       <figcaption>
@@ -80,9 +87,9 @@ export function Sheet({ view, onZoom, ...live }: SheetProps) {
         onWheel={onWheel}
         onPointerDown={(event) => startPan(event, area.current!)}
       >
-        <LiveDrawing {...live} drawing={drawing} id={id} side={side} />
+        {live}
       </div>
-      <Facts view={view} />
+      {facts}
     </figure>
   );
 }

@@ -22,9 +22,8 @@ const HEAD = 110;
 
 /** The hall from the side, from the back wall to the stage, with what people see over whom; nothing without a line of sight. */
 export function hallSection(assessment: Assessment, width: number): Drawing | undefined {
-  const { sketch } = assessment;
-  if (!sketch || sketch.sights.length === 0 || !sketch.hall.stage) return undefined;
-  const { hall } = sketch;
+  if (!hasSights(assessment)) return undefined;
+  const { hall } = assessment.sketch!;
   const units = drawingUnits(assessment.booth.show);
   const far = hall.depth ?? hall.stage!.edge + USUAL_STAGE;
   const top = hall.height ?? highest(assessment) + SKY;
@@ -51,6 +50,11 @@ export function hallSection(assessment: Assessment, width: number): Drawing | un
     ...board.finished(),
     facts,
   };
+}
+
+/** Whether somebody looks at a stage. */
+export function hasSights({ sketch }: Assessment): boolean {
+  return sketch !== undefined && sketch.sights.length > 0 && sketch.hall.stage !== undefined;
 }
 
 function highest({ sketch }: Assessment): number {

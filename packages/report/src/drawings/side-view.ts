@@ -58,11 +58,16 @@ export function sideView(assessment: Assessment, side: SideSketch): Drawing {
 
   return {
     kind: 'side',
-    title: `${side.who}, ${postureWord(side.posture)} at ${side.workstation}`,
+    title: sideTitle(side),
     description: describe(side, units, notes),
     ...board.finished(),
     facts: factsOf(side, units, notes),
   };
+}
+
+/** 'Noor, sitting at Sound'. */
+export function sideTitle({ who, posture, workstation }: SideSketch): string {
+  return `${who}, ${postureWord(posture)} at ${workstation}`;
 }
 
 function extentOf({ body, desk, seat, screens, skirts }: SideSketch): Extent {

@@ -17,7 +17,7 @@ function html(assessment: Assessment, view: View, lit: readonly string[] = [], z
   return render(
     <LiveDrawing
       assessment={assessment}
-      drawing={view.drawing}
+      drawing={view.draw()}
       id={view.id}
       side={view.side}
       lit={new Set(lit)}

@@ -1,4 +1,5 @@
 import { pieceKey, type Assessment, type PieceRef, type SideSketch } from '@boothwright/fit';
+import { useMemo } from 'preact/hooks';
 import type { Drawing, Piece, Shape, Sheet } from '../drawings/drawing.js';
 import { ShapeSvg } from '../drawings/svg.js';
 import { extentOnPaper } from './extent.js';
@@ -6,6 +7,7 @@ import { labelOf, targetOf } from './targets.js';
 
 export interface LiveDrawingProps {
   readonly assessment: Assessment;
+  /** Pieces that are the same objects as before are not drawn anew. */
   readonly drawing: Drawing;
   /** Unique on its page. */
   readonly id: string;
@@ -44,8 +46,8 @@ export function LiveDrawing({
   zoom,
 }: LiveDrawingProps) {
   const { sheet, kind } = drawing;
-  const targets = drawing.pieces.map((piece) => targetOf(drawing, piece, side));
-  const first = firstOfEach(targets);
+  const entries = useMemo(() => entriesOf(drawing, side), [drawing, side]);
+  const first = useMemo(() => firstOfEach(entries), [entries]);
   const reached = current !== undefined && first.has(current) ? current : [...first.keys()][0];
   return (
     <svg
@@ -60,27 +62,21 @@ export function LiveDrawing({
       data-scale={sheet.scale.toFixed(5)}
     >
       <desc id={`${id}-desc`}>{drawing.description}</desc>
-      {drawing.pieces.map((piece, index) => {
-        const target = targets[index];
-        if (!target) return <Still piece={piece} sheet={sheet} />;
-        const key = pieceKey(target);
-        const isFirst = first.get(key) === index;
+      {entries.map((entry) => {
+        const { place, piece, target, key } = entry;
+        if (!target || key === undefined) return <Still key={place} piece={piece} sheet={sheet} />;
+        const isButton = first.get(key) === entry;
         return (
           <Target
+            key={place}
             piece={piece}
             sheet={sheet}
             name={key}
             isLit={lit.has(key)}
             isMovable={movable?.has(key) ?? false}
-            button={
-              isFirst
-                ? {
-                    label: labelOf(assessment, target),
-                    isReached: key === reached,
-                    describedBy: described?.key === key ? described.by : undefined,
-                  }
-                : undefined
-            }
+            label={isButton ? labelOf(assessment, target) : undefined}
+            isReached={isButton && key === reached}
+            describedBy={isButton && described?.key === key ? described.by : undefined}
           />
         );
       })}
@@ -88,54 +84,95 @@ export function LiveDrawing({
   );
 }
 
-function firstOfEach(targets: readonly (PieceRef | undefined)[]): ReadonlyMap<string, number> {
-  const first = new Map<string, number>();
-  targets.forEach((target, index) => {
-    const key = target && pieceKey(target);
-    if (key !== undefined && !first.has(key)) first.set(key, index);
+/** A piece with the thing that it stands for. */
+interface Entry {
+  /** The same for the same piece of a later drawing, unique in this one. */
+  readonly place: string;
+  readonly piece: Piece;
+  readonly target?: PieceRef;
+  /** Of the target. */
+  readonly key?: string;
+}
+
+function entriesOf(drawing: Drawing, side: SideSketch | undefined): readonly Entry[] {
+  const counts = new Map<string, number>();
+  return drawing.pieces.map((piece) => {
+    const { kind, name, station } = piece;
+    const like = JSON.stringify([kind, name, station]);
+    const count = counts.get(like) ?? 0;
+    counts.set(like, count + 1);
+    const target = targetOf(drawing, piece, side);
+    return { place: `${like}${count}`, piece, ...(target && { target, key: pieceKey(target) }) };
   });
+}
+
+function firstOfEach(entries: readonly Entry[]): ReadonlyMap<string, Entry> {
+  const first = new Map<string, Entry>();
+  for (const entry of entries) if (entry.key !== undefined && !first.has(entry.key)) first.set(entry.key, entry);
   return first;
 }
 
-function Still({ piece, sheet }: { piece: Piece; sheet: Sheet }) {
-  return (
-    <g aria-hidden="true" data-kind={piece.kind}>
-      {piece.shapes.map((shape) => (
-        <ShapeSvg shape={shape} sheet={sheet} />
-      ))}
-    </g>
+interface PieceProps {
+  readonly piece: Piece;
+  readonly sheet: Sheet;
+}
+
+function Still({ piece, sheet }: PieceProps) {
+  return useMemo(
+    () => (
+      <g aria-hidden="true" data-kind={piece.kind}>
+        {piece.shapes.map((shape) => (
+          <ShapeSvg shape={shape} sheet={sheet} />
+        ))}
+      </g>
+    ),
+    [piece, sheet],
   );
 }
 
-interface TargetProps {
-  readonly piece: Piece;
-  readonly sheet: Sheet;
+interface TargetProps extends PieceProps {
   readonly name: string;
   readonly isLit: boolean;
   readonly isMovable: boolean;
-  readonly button?: { readonly label: string; readonly isReached: boolean; readonly describedBy?: string };
+  /** What is read out; only of what is a button. */
+  readonly label: string | undefined;
+  readonly isReached: boolean;
+  readonly describedBy: string | undefined;
 }
 
-function Target({ piece, sheet, name, isLit, isMovable, button }: TargetProps) {
+function Target({ piece, sheet, name, isLit, isMovable, label, isReached, describedBy }: TargetProps) {
+  const shapes = useMemo(() => <TargetShapes piece={piece} sheet={sheet} />, [piece, sheet]);
+  return useMemo(() => {
+    const role =
+      label === undefined
+        ? ({ 'aria-hidden': 'true' } as const)
+        : ({
+            role: 'button',
+            tabindex: isReached ? 0 : -1,
+            'aria-label': label,
+            'aria-describedby': describedBy,
+            'aria-current': isLit ? 'true' : undefined,
+          } as const);
+    return (
+      <g
+        class={`target${isLit ? ' lit' : ''}${isMovable ? ' movable' : ''}`}
+        data-piece={name}
+        data-kind={piece.kind}
+        data-name={piece.name}
+        data-verdict={piece.verdict}
+        {...role}
+      >
+        {shapes}
+      </g>
+    );
+  }, [piece, shapes, name, isLit, isMovable, label, isReached, describedBy]);
+}
+
+/** The shapes of a piece in the ring that lights it. */
+function TargetShapes({ piece, sheet }: PieceProps) {
   const { x, y, width, height } = extentOnPaper(piece, sheet);
-  const role = button
-    ? ({
-        role: 'button',
-        tabindex: button.isReached ? 0 : -1,
-        'aria-label': button.label,
-        'aria-describedby': button.describedBy,
-        'aria-current': isLit ? 'true' : undefined,
-      } as const)
-    : ({ 'aria-hidden': 'true' } as const);
   return (
-    <g
-      class={`target${isLit ? ' lit' : ''}${isMovable ? ' movable' : ''}`}
-      data-piece={name}
-      data-kind={piece.kind}
-      data-name={piece.name}
-      data-verdict={piece.verdict}
-      {...role}
-    >
+    <>
       <rect
         class="ring"
         x={tenth(x - AROUND)}
@@ -154,7 +191,7 @@ function Target({ piece, sheet, name, isLit, isMovable, button }: TargetProps) {
           )}
         </>
       ))}
-    </g>
+    </>
   );
 }
 

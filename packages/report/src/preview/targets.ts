@@ -1,4 +1,4 @@
-import type { Assessment, PieceKind, PieceRef, SideSketch } from '@boothwright/fit';
+import { pieceKey, type Assessment, type PieceKind, type PieceRef, type SideSketch } from '@boothwright/fit';
 import type { Drawing, Piece } from '../drawings/drawing.js';
 import { judgedOn, type About } from '../drawings/verdicts.js';
 import { verdictWords } from '../words.js';
@@ -101,8 +101,20 @@ export function calledOf({ kind, name, workstation }: PieceRef): string {
   return `${word} ${name}${workstation === undefined ? '' : ` at ${workstation}`}`;
 }
 
-/** As `calledOf`, with what was found about it. */
+/** As `calledOf`, with what was found about it; remembered for as long as the findings are the same. */
 export function labelOf(assessment: Assessment, target: PieceRef): string {
+  const { findings } = assessment;
+  const known = labels.get(findings) ?? new Map<string, string>();
+  labels.set(findings, known);
+  const key = pieceKey(target);
+  const label = known.get(key) ?? labelled(assessment, target);
+  known.set(key, label);
+  return label;
+}
+
+const labels = new WeakMap<Assessment['findings'], Map<string, string>>();
+
+function labelled(assessment: Assessment, target: PieceRef): string {
   const about = aboutOf(target);
   const judged = about && judgedOn(assessment, about);
   if (!judged) return calledOf(target);
