@@ -16,6 +16,7 @@ import {
 import {
   CancellationTokenSource,
   type Disposable,
+  type Extension,
   l10n,
   Range,
   type TextEditor,
@@ -52,15 +53,16 @@ export class Preview implements Disposable {
     readonly uri: Uri,
     readonly panel: WebviewPanel,
     private readonly client: BaseLanguageClient,
-    extension: Uri,
+    extension: Extension<unknown>,
   ) {
     const { webview } = panel;
     panel.title = l10n.t('Preview of {0}', nameOf(uri));
+    const { extensionUri } = extension;
     panel.iconPath = {
-      light: Uri.joinPath(extension, 'packages/extension/icons/booth-light.svg'),
-      dark: Uri.joinPath(extension, 'packages/extension/icons/booth-dark.svg'),
+      light: Uri.joinPath(extensionUri, 'packages/extension/icons/booth-light.svg'),
+      dark: Uri.joinPath(extensionUri, 'packages/extension/icons/booth-dark.svg'),
     };
-    webview.options = { enableScripts: true, localResourceRoots: [resourcesOf(extension)] };
+    webview.options = { enableScripts: true, localResourceRoots: [resourcesOf(extensionUri)] };
     this.listening = [
       webview.onDidReceiveMessage((given: unknown) => {
         const message = readFromPage(given);

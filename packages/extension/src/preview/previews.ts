@@ -16,11 +16,11 @@ import { Preview } from './preview.js';
 const viewType = 'boothwright.preview';
 
 /** The previews of a window, at most one for each booth file; they come back with the window. */
-export function providePreviews({ extensionUri }: ExtensionContext, client: BaseLanguageClient): Disposable[] {
+export function providePreviews({ extension }: ExtensionContext, client: BaseLanguageClient): Disposable[] {
   const previews = new Map<string, Preview>();
 
   const adopt = (uri: Uri, panel: WebviewPanel): Preview => {
-    const preview = new Preview(uri, panel, client, extensionUri);
+    const preview = new Preview(uri, panel, client, extension);
     previews.set(uri.toString(), preview);
     panel.onDidDispose(() => {
       preview.dispose();

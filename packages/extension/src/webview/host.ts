@@ -19,7 +19,13 @@ export function kept(): PageState | undefined {
   return state;
 }
 
+/** Changes that follow each other faster than this are handed to the editor once, in milliseconds. */
+const PAUSE = 100;
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
 export function keep(changes: Partial<PageState>): void {
-  state = { uri: '', zooms: {}, scroll: 0, reached: {}, ...state, ...changes };
-  host.setState(state);
+  const all = { uri: '', zooms: {}, scroll: 0, reached: {}, ...state, ...changes };
+  state = all;
+  clearTimeout(waiting);
+  waiting = setTimeout(() => host.setState(all), PAUSE);
 }

@@ -2,7 +2,8 @@ import type { PieceRef, PreviewResult, Setting } from '@boothwright/language/pro
 import { pieceKey, pieceOfKey } from '@boothwright/report/preview';
 import { render } from 'preact';
 import { host, keep, kept } from './host.js';
-import { readToPage, type ToPage } from './messages.js';
+import { keepLast, lastKept } from './last.js';
+import { type Drawn, readToPage, type ToPage } from './messages.js';
 import { forgetMoves } from './move.js';
 import { Page, pieceAround } from './page.js';
 import { reuse } from './reuse.js';
@@ -10,16 +11,14 @@ import { adoptStyles } from './styles.js';
 import { tipId, type TipShown } from './tip.js';
 import { revealLit, revealStation } from './reveal.js';
 
-type Shown = Extract<PreviewResult, { is: 'booth' }>;
-
 /** A pointer that only passes over a piece asks for nothing. */
 const REST = 250;
 /** Time to move from a piece to its figures. */
 const GRACE = 200;
 
-let shown: Shown | undefined;
+let shown: Drawn | undefined;
 /** With numbers that are tried and not written yet. */
-let tried: Shown | undefined;
+let tried: Drawn | undefined;
 let sliding: Setting | undefined;
 let isTrying = false;
 let nothing: string | undefined;
@@ -42,7 +41,7 @@ window.addEventListener('message', ({ data }) => {
 function hear(message: ToPage): void {
   switch (message.type) {
     case 'show':
-      keep({ uri: message.uri });
+      if (kept()?.uri !== message.uri) keep({ uri: message.uri });
       take(message.result);
       tried = undefined;
       if (!isTrying) sliding = undefined;
@@ -95,7 +94,11 @@ function take(result: PreviewResult): void {
   if (result.is === 'booth') {
     shown = reuse(shown, result);
     nothing = undefined;
-  } else if (result.because === 'unread' && shown) shown = { ...shown, stale: true, handles: [] };
+    if (!result.stale) keepLast(shown);
+    return;
+  }
+  const last = result.because === 'unread' ? (shown ?? lastKept()) : undefined;
+  if (last) shown = { ...last, stale: true, handles: [] };
   else {
     shown = undefined;
     nothing =

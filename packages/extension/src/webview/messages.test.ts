@@ -46,7 +46,9 @@ const toPage = [
 describe('a message of a known shape is read as it is', () => {
   test.each(fromPage)('from the page: %j', (message) => expect(readFromPage(message)).toEqual(message));
   test.each(toPage)('to the page: %j', (message) => expect(readToPage(message)).toEqual(message));
-  test('what the page kept', () => expect(readPageState(state)).toEqual(state));
+  test.each([state, { ...state, last: { version: '0.1.0', result: drawn } }])('kept: %j', (kept) =>
+    expect(readPageState(kept)).toEqual(kept),
+  );
 });
 
 const long = 'x'.repeat(1_000_000);
@@ -92,6 +94,11 @@ describe('anything else is refused', () => {
     ['a zoom that is no number', { ...state, zooms: { booth: NaN } }],
     ['a place that is nowhere', { ...state, scroll: Infinity }],
     ['no file', { ...state, uri: 7 }],
+    [
+      'a last drawing of nothing',
+      { ...state, last: { version: '0.1.0', result: { is: 'nothing', because: 'unread' } } },
+    ],
+    ['a last drawing of no version', { ...state, last: { result: drawn } }],
   ])('kept: %s', (_, kept) => expect(readPageState(kept)).toBeUndefined());
 });
 

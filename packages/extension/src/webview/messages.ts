@@ -39,7 +39,17 @@ export interface PageState {
   readonly scroll: number;
   /** By drawing, the key of the thing that the keyboard was on last. */
   readonly reached: Readonly<Record<string, string>>;
+  /** The last drawing of a text without errors, for a window that is loaded anew while the text has some. */
+  readonly last?: LastGood;
 }
+
+export interface LastGood {
+  /** Of the extension: another one may draw from other data. */
+  readonly version: string;
+  readonly result: Drawn;
+}
+
+export type Drawn = Extract<PreviewResult, { is: 'booth' }>;
 
 export function readToPage(message: unknown): ToPage | undefined {
   return read(toPage, message);
@@ -91,18 +101,18 @@ const handle: v.GenericSchema<unknown, Handle> = v.strictObject({
   workstation: v.exactOptional(name),
 });
 
-type Drawn = Extract<PreviewResult, { is: 'booth' }>;
-
 const isObject = (value: unknown) => typeof value === 'object' && value !== null && !Array.isArray(value);
 
+const drawn = v.strictObject({
+  is: v.literal('booth'),
+  /** The server's own, and drawn as elements: what is in it is not read again. */
+  assessment: v.custom<Drawn['assessment']>(isObject),
+  stale: v.boolean(),
+  handles: v.pipe(v.array(handle), v.maxLength(MOST_PIECES)),
+});
+
 const result: v.GenericSchema<unknown, PreviewResult> = v.variant('is', [
-  v.strictObject({
-    is: v.literal('booth'),
-    /** The server's own, and drawn as elements: what is in it is not read again. */
-    assessment: v.custom<Drawn['assessment']>(isObject),
-    stale: v.boolean(),
-    handles: v.pipe(v.array(handle), v.maxLength(MOST_PIECES)),
-  }),
+  drawn,
   v.strictObject({ is: v.literal('nothing'), because: v.picklist(['unread', 'no booth']) }),
 ]);
 
@@ -134,6 +144,7 @@ const pageState: v.GenericSchema<unknown, PageState> = v.strictObject({
   zooms: perDrawing(v.pipe(v.number(), v.minValue(1), v.maxValue(8))),
   scroll: v.pipe(length, v.minValue(0)),
   reached: perDrawing(id),
+  last: v.exactOptional(v.strictObject({ version: name, result: drawn })),
 });
 
 function read<T>(schema: v.GenericSchema<unknown, T>, value: unknown): T | undefined {

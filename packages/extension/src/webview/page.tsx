@@ -1,4 +1,4 @@
-import type { PieceRef, PreviewResult, Setting } from '@boothwright/language/protocol';
+import type { PieceRef, Setting } from '@boothwright/language/protocol';
 import {
   percent,
   pieceKey,
@@ -15,6 +15,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import { KeysHelp } from './help.js';
 import { host, keep, kept } from './host.js';
 import { keyTaken, pieceByKey, wayOf } from './keys.js';
+import type { Drawn } from './messages.js';
 import { keysOfPlaces, placesOf } from './move.js';
 import { Mover } from './mover.js';
 import { Sheet } from './sheet.js';
@@ -23,7 +24,7 @@ import { Summary } from './summary.js';
 import { Tip, tipId, type TipShown } from './tip.js';
 
 export interface PageProps {
-  readonly result: Extract<PreviewResult, { is: 'booth' }>;
+  readonly result: Drawn;
   /** The number that a slider is being moved to, until the drawing shows what was written. */
   readonly sliding: Setting | undefined;
   /** Whether that is not written yet. */

@@ -1,6 +1,6 @@
 import { URI } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
-import type { Origin, PieceRef } from '@boothwright/fit';
+import type { Assessment, Origin, PieceRef } from '@boothwright/fit';
 import type { CancellationToken, Connection, WorkspaceEdit } from 'vscode-languageserver';
 import { editOf } from '../lsp/edits.js';
 import type { BoothHoverProvider } from '../lsp/hover.js';
@@ -53,7 +53,8 @@ export function servePreview(
       const result = lastGood(uri);
       if (result) {
         const { assessment, stale } = drawable(result);
-        return { is: 'booth', assessment, stale, handles: stale ? [] : offeredHandles(assessment, LangiumDocuments) };
+        const handles = stale ? [] : offeredHandles(assessment, LangiumDocuments);
+        return { is: 'booth', assessment: shortened(assessment), stale, handles };
       }
       const document = LangiumDocuments.getDocument(uri);
       const isBooth = document && services.Assessments.safelyOf(document) !== undefined;
@@ -114,7 +115,21 @@ export function servePreview(
       if (!found) return null;
       const { assessment } = drawable({ assessment: found, stale: false });
       const handles = triedHandles(assessment, tried.current, LangiumDocuments);
-      return { is: 'booth', assessment, stale: false, handles };
+      return { is: 'booth', assessment: shortened(assessment), stale: false, handles };
     },
   );
+}
+
+/** Without what no drawing shows, which is half of it: it is sent with every key. */
+function shortened(assessment: Assessment): Assessment {
+  const findings = assessment.findings.map((finding) => ({
+    ...finding,
+    origin: undefined,
+    caution: undefined,
+    related: [],
+    remedies: [],
+    assumptions: [],
+    defaults: [],
+  }));
+  return { ...assessment, findings, operators: [] };
 }
