@@ -92,7 +92,8 @@ window.addEventListener(
 /** Keeps what is drawn, marked stale, while there is nothing newer to draw. */
 function take(result: PreviewResult): void {
   if (result.is === 'booth') {
-    shown = reuse(shown, result);
+    // Handles are new ones each time: a move that is under way goes on over them.
+    shown = { ...reuse(shown, result), handles: result.handles };
     nothing = undefined;
     if (!result.stale) keepLast(shown);
     return;

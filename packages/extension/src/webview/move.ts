@@ -11,8 +11,8 @@ export function placesOf(piece: PieceRef, handles: readonly Handle[]): readonly 
 }
 
 /** The keys of all pieces that can be moved. */
-export function keysOfPlaces(handles: readonly Handle[]): ReadonlySet<string> {
-  return new Set(handles.filter(({ is }) => is === 'place').flatMap(({ pieces }) => pieces.map(pieceKey)));
+export function keysOfPlaces(handles: readonly Handle[]): readonly string[] {
+  return handles.filter(({ is }) => is === 'place').flatMap(({ pieces }) => pieces.map(pieceKey));
 }
 
 /** How far a piece is being moved over the plan, before the text is written. */

@@ -18,6 +18,7 @@ import { keyTaken, pieceByKey, wayOf } from './keys.js';
 import type { Drawn } from './messages.js';
 import { keysOfPlaces, placesOf } from './move.js';
 import { Mover } from './mover.js';
+import { reuse } from './reuse.js';
 import { Sheet } from './sheet.js';
 import { Sliders } from './sliders.js';
 import { Summary } from './summary.js';
@@ -51,7 +52,9 @@ export function Page(props: PageProps) {
   const [zooms, setZooms] = useState(kept()?.zooms ?? {});
   const [reached, setReached] = useState(kept()?.reached ?? {});
   const [moved, setMoved] = useState<string>();
-  const movable = useMemo(() => keysOfPlaces(handles), [handles]);
+  const places = useRef<readonly string[]>([]);
+  places.current = reuse(places.current, keysOfPlaces(handles));
+  const movable = useMemo(() => new Set(places.current), [places.current]);
   const shownTip = tip && document.contains(tip.anchor) ? tip : undefined;
   const describedKey = shownTip && pieceKey(shownTip.piece);
   const described = useMemo(
