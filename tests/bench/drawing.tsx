@@ -4,7 +4,8 @@ import { URI } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 import { render } from 'preact-render-to-string';
 import { analyse } from '@boothwright/language';
-import { Drawings } from '../../packages/report/src/drawings/section.js';
+import { drawings } from '../../packages/report/src/content/drawings.js';
+import { BlockList } from '../../packages/report/src/content/html.js';
 import { median } from './numbers.js';
 
 /** From an assessment, its sketch not yet made, to the SVG of all its drawings: each example, milliseconds, with the first time apart. */
@@ -17,7 +18,7 @@ export async function measureDrawing(folder: string): Promise<{ file: string; fi
       const { assessment } = await analyse(uri, { fileSystem: NodeFileSystem.fileSystemProvider() });
       if (!assessment) break;
       const before = performance.now();
-      render(<Drawings assessment={assessment} />);
+      render(<BlockList blocks={drawings(assessment)} />);
       times.push(performance.now() - before);
     }
     if (times.length > 0) rows.push({ file, first: times[0]!, median: median(times) });

@@ -17,7 +17,7 @@ describe('report', () => {
     expect([status, out, err]).toEqual([0, 'Wrote hall.html\n', '']);
     const html = await read('hall.html');
     expect(html).toMatch(/^<!doctype html>/);
-    expect(html).toContain('<h1>Larkfield Hall</h1>');
+    expect(html).toContain('<h1>Larkfield Hall: fit report</h1>');
     expect(html).toContain('Not yet.');
     expect(html).toContain(`${new Date().getFullYear()} · made with Boothwright 0.1.0`);
     expect(html).not.toMatch(/<script|https?:/);

@@ -4,7 +4,7 @@ import { contentOf } from './content/report.js';
 import { code, heading, inline, list, strong, table } from './markdown-text.js';
 import type { ReportOptions } from './options.js';
 
-/** The fit report as Markdown: what the HTML report says, but for its drawings. */
+/** The fit report as Markdown: the HTML report without its drawings and without what it folds away. */
 export function renderMarkdown(assessment: Assessment, options: ReportOptions): string {
   return blocksAsMarkdown(contentOf(assessment, options), options.generatedBy);
 }
@@ -26,21 +26,22 @@ function blockText(block: Block): string[] {
         block.numbered ? '1.' : '-',
       );
     case 'table':
-      return table(
-        block.head.map(cell),
-        block.rows.map((row) => row.map(cell)),
-      );
-    case 'chart': {
-      const { title, lines, rows } = block.chart;
       return [
-        `${inline(title)}:`,
+        `${inline(block.caption)}:`,
         ...table(
-          ['Height', ...lines.map(({ who }) => inline(who))],
-          rows.map(({ height, shares }) => [height, ...shares]),
+          block.head.map(cell),
+          block.rows.map((row) => row.map(cell)),
         ),
       ];
-    }
-    case 'drawings':
+    case 'charts':
+      return list(
+        block.charts.map(({ title, lines }) => [strong(title), ...lines.map(({ summary }) => inline(summary))]),
+      );
+    case 'page':
+      return block.blocks.flatMap(blockText);
+    case 'figures':
+    case 'drawn':
+    case 'more':
       return [];
   }
 }

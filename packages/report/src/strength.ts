@@ -18,6 +18,12 @@ export const readingMeanings: Record<Source['read'], string> = {
   'own bound': 'own bound',
 };
 
+/** The same as a remark beside a source's name; nothing where it was read itself, or is no document. */
+export function readingRemark(read: Source['read'] | undefined): string {
+  if (read === 'in a secondary source') return ' (quoted)';
+  return read === 'from memory' ? ' (from memory)' : '';
+}
+
 /** The warning that a figure's strength asks for; nothing for figures read in good sources. */
 export function strengthWarning(strength: Strength): string | undefined {
   return strength === 'strong' || strength === 'medium' ? undefined : strength;

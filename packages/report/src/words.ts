@@ -36,7 +36,7 @@ export function worst(verdicts: readonly Verdict[]): Verdict {
 }
 
 /** Fails first, then marginal, cannot say, passes; otherwise the order of the assessment. */
-export function bySeverity(a: Finding, b: Finding): number {
+export function bySeverity(a: Pick<Finding, 'verdict'>, b: Pick<Finding, 'verdict'>): number {
   return severity.indexOf(b.verdict) - severity.indexOf(a.verdict);
 }
 

@@ -17,7 +17,9 @@ import type { ComparedResult, Comparison, LayoutChange, Outcome } from './compar
 
 const order: readonly Verdict[] = ['fail', 'marginal', 'unknown', 'pass'];
 
-export const comparisonMeans =
+export const comparisonTitle = 'Layouts side by side';
+
+const comparisonMeans =
   'Results are matched by check, piece, person and posture: a thing that has another name in another layout counts as another thing.';
 
 /** A comparison as blocks: what each layout gains and loses first, then the figures behind it. */
@@ -25,8 +27,9 @@ export function comparisonContent(comparison: Comparison, units: Units): Block[]
   const { layouts, results, served, walkways, changes } = comparison;
   const labels = layouts.map(({ label }) => label);
   return [
-    heading(1, 'Layouts side by side'),
+    heading(1, comparisonTitle),
     ...table(
+      'Open results',
       ['Layout', ...order.map((verdict) => verdictSpan(verdict)), 'Accepted'],
       layouts.map(({ label, open, accepted }) => [label, ...order.map((verdict) => `${open[verdict]}`), `${accepted}`]),
     ),
@@ -34,6 +37,7 @@ export function comparisonContent(comparison: Comparison, units: Units): Block[]
     heading(2, 'Everything at once'),
     ...(served.length === 0 ? [paragraph('No layout says who works where.')] : []),
     ...table(
+      'Everything at once, of each person',
       ['Who', ...labels],
       served.map(({ workstation, who, posture, outcomes }) => [
         `${who}, ${postureWord(posture)} at ${workstation}`,
@@ -44,6 +48,7 @@ export function comparisonContent(comparison: Comparison, units: Units): Block[]
     ),
     ...(walkways.length > 0 ? [heading(2, 'Clear widths')] : []),
     ...table(
+      'Clear widths of the walkways',
       ['Walkway', ...labels],
       walkways.map(({ name, clear }) => [
         name,
@@ -52,6 +57,7 @@ export function comparisonContent(comparison: Comparison, units: Units): Block[]
     ),
     ...(results.length > 0 ? [heading(2, 'Results that differ')] : []),
     ...table(
+      'Results that are not the same in all layouts',
       ['Result', ...labels],
       results.map((result) => [describe(result), ...result.outcomes.map(outcomeSpan)]),
     ),

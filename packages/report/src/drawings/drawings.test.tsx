@@ -2,6 +2,8 @@ import { assess, INCH, type Assessment, type Booth } from '@boothwright/fit';
 import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { drawings } from '../content/drawings.js';
+import { BlockList } from '../content/html.js';
 import { renderReport } from '../index.js';
 import { larkfieldBooth } from '../testing/larkfield-booth.js';
 import { exactly, named, said } from '../testing/given.js';
@@ -9,7 +11,6 @@ import { boothPlan } from './booth-plan.js';
 import type { Drawing } from './drawing.js';
 import { hallSection } from './hall-section.js';
 import { roomPlan } from './room-plan.js';
-import { Drawings } from './section.js';
 import { sideView } from './side-view.js';
 import { DrawingSvg } from './svg.js';
 import { readDrawing, type DrawnPiece } from './testing/read-drawing.js';
@@ -207,9 +208,9 @@ describe('what a drawing says', () => {
 });
 
 describe('in the report', () => {
-  it('stand between what was asked and the workstations, with letters for names where asked', () => {
+  it('stand between the answer and the workstations, with letters for names where asked', () => {
     const html = renderReport(assessment, { generatedBy: 'Boothwright 0.1.0', names: 'full' });
-    const order = ['What was asked', '<h2>Drawings</h2>', '<h2>Workstations</h2>'].map((text) => html.indexOf(text));
+    const order = ['Does it fit?', '<h2>Drawings</h2>', '<h2>Workstations</h2>'].map((text) => html.indexOf(text));
     expect(Math.min(...order)).toBeGreaterThan(0);
     expect([...order].sort((a, b) => a - b)).toEqual(order);
     const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
@@ -221,12 +222,12 @@ describe('in the report', () => {
 
   it('are left out where nothing can be drawn', () => {
     const bare = assess({ ...booth, room: undefined, placements: [], workstations: [] });
-    expect(render(<Drawings assessment={bare} />)).toBe('');
-    expect(render(<Drawings assessment={{ ...assessment, sketch: undefined }} />)).toBe('');
+    expect(render(<BlockList blocks={drawings(bare)} />)).toBe('');
+    expect(render(<BlockList blocks={drawings({ ...assessment, sketch: undefined })} />)).toBe('');
   });
 
   it('need nothing but heights to draw people', () => {
-    const unplaced = render(<Drawings assessment={assess({ ...booth, room: undefined, placements: [] })} />);
+    const unplaced = render(<BlockList blocks={drawings(assess({ ...booth, room: undefined, placements: [] }))} />);
     expect(unplaced).toContain('Noor, sitting at Sound');
     expect(unplaced).not.toContain('The booth from above');
   });
@@ -243,7 +244,7 @@ describe('names from a booth file', () => {
     );
     fc.assert(
       fc.property(hostile, (text) => {
-        const html = render(<Drawings assessment={assess(renamed(booth, `x${text}x`))} />);
+        const html = render(<BlockList blocks={drawings(assess(renamed(booth, `x${text}x`)))} />);
         for (const [, tag] of html.matchAll(/<\/?([^\s/>]*)/g)) expect(tag).toMatch(known);
         expect(html.match(/<svg/g)!.length).toBeGreaterThan(4);
       }),
@@ -289,16 +290,18 @@ describe('many people at one place', () => {
     }));
     const station = { ...words, people: operators.map(({ name }) => named(name)) };
     const desks = booth.desks.map((desk) => ({ ...desk, height: exactly(1000) }));
-    const html = render(<Drawings assessment={assess({ ...booth, operators, desks, workstations: [station] })} />);
+    const html = render(
+      <BlockList blocks={drawings(assess({ ...booth, operators, desks, workstations: [station] }))} />,
+    );
     const drawn = ['P1', 'P2', 'P3', 'P4', 'P5'].filter((name) =>
       html.includes(`<figcaption>${name}, sitting at Words`),
     );
     expect(drawn).toEqual(['P1', 'P5']);
-    expect(html).toContain('Between the lowest and the highest eyes that are drawn: P2, P3 and P4.');
+    expect(html).toContain('Between the lowest and the highest eyes that are drawn at Words: P2, P3 and P4.');
   });
 });
 
 it('draws the same assessment the same way', () => {
-  const once = (from: Assessment) => render(<Drawings assessment={from} />);
+  const once = (from: Assessment) => render(<BlockList blocks={drawings(from)} />);
   expect(once(assess(booth))).toBe(once(assess(booth)));
 });

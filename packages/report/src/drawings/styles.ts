@@ -5,24 +5,22 @@ import { TEXT_SIZE } from './drawing.js';
  * ground; where colours are forced they take the forced ones.
  */
 export const drawingStyles = `
-.drawings figure { margin: 0 0 2.5rem; }
-.drawings figcaption { margin: 0 0 .5rem; font-weight: 600; }
-.drawings .pair { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr)); gap: 0 2rem; }
-.drawings details { margin-top: .5rem; font-size: .875rem; }
-.drawings summary { color: var(--soft, currentColor); cursor: pointer; }
-.drawings details ul, .drawings .key { margin: .375rem 0 0; padding: 0; list-style: none; }
-.drawings details li, .drawings .key li { margin: 0 0 .25rem; }
-.drawings .key { margin: 0 0 2.5rem; font-size: .875rem; }
-.drawings .key .verdict { margin-right: .75em; }
-.drawings .narrow { display: none; }
+.drawn figure { margin: 0 0 2.5rem; }
+.drawn figcaption { margin: 0 0 .5rem; font-weight: 600; }
+.drawn .figures { display: flex; flex-wrap: wrap; gap: 0 1.5rem; }
+.drawn details { margin-top: .5rem; font-size: .875rem; }
+.drawn summary { color: var(--soft, currentColor); cursor: pointer; }
+.drawn details ul { margin: .375rem 0 0; padding: 0; list-style: none; }
+.drawn details li { margin: 0 0 .25rem; }
+.drawn .narrow { display: none; }
 @media screen and (max-width: 40rem) {
-  .drawings .narrow { display: block; }
-  .drawings .wide { display: none; }
+  .drawn .narrow { display: block; }
+  .drawn .wide { display: none; }
 }
 @media print {
-  .drawings figure { break-inside: avoid; margin-bottom: 6mm; }
-  .drawings .pair { grid-template-columns: 1fr 1fr; gap: 0 6mm; }
-  .drawings details { display: none; }
+  .drawn figure { break-inside: avoid; margin-bottom: 6mm; }
+  .drawn .figures { gap: 0 5mm; }
+  .drawn details { display: none; }
 }
 .drawing {
   --d-ink: var(--ink, currentColor); --d-soft: var(--soft, currentColor); --d-paper: var(--paper, Canvas);

@@ -2,7 +2,7 @@ import { percent } from '../words.js';
 import type { ChartTold, LineTold } from '../telling/curves.js';
 import { CHART, COLOURS, dashes, labelledTicks } from './chart-shape.js';
 
-/** One chart: share served against a height. The figures stand in a table below it, for those who cannot see the lines. */
+/** One chart: share served against a height. Each line is also said in words; its figures stand in a table of their own. */
 export function Chart({ chart, id }: { chart: ChartTold; id: string }) {
   const x = (height: number) =>
     CHART.left + ((height - chart.from) / (chart.to - chart.from)) * (CHART.width - CHART.left - CHART.right);
@@ -49,45 +49,16 @@ export function Chart({ chart, id }: { chart: ChartTold; id: string }) {
         ))}
       </svg>
       <ul class="legend">
-        {chart.lines.map(({ who }, index) => (
+        {chart.lines.map(({ summary }, index) => (
           <li>
             <svg width="34" height="8" aria-hidden="true">
               <path d="M1 4h32" {...strokeOf(index)} />
             </svg>
-            {who}
+            {summary}
           </li>
         ))}
       </ul>
-      <FiguresTable chart={chart} id={`${id}-figures`} />
     </figure>
-  );
-}
-
-function FiguresTable({ chart, id }: { chart: ChartTold; id: string }) {
-  return (
-    <div class="scroll" tabIndex={0} role="region" aria-labelledby={id}>
-      <table class="shares">
-        <caption id={id}>{`${chart.title}, in figures`}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Height</th>
-            {chart.lines.map(({ who }) => (
-              <th scope="col">{who}</th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {chart.rows.map(({ height, shares }) => (
-            <tr>
-              <th scope="row">{height}</th>
-              {shares.map((share) => (
-                <td>{share}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
   );
 }
 

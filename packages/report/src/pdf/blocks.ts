@@ -1,24 +1,19 @@
-import type { Block, Captioned, Item } from '../content/blocks.js';
-import { CHART } from '../parts/chart-shape.js';
+import type { Block, Item } from '../content/blocks.js';
 import { light } from '../palette.js';
-import type { ChartTold } from '../telling/curves.js';
-import { drawChart, strokeLine } from './chart.js';
-import { drawFigure } from './figure.js';
+import { setCharts, leastOfCharts } from './charts.js';
+import { leastOfFigures, setFigures } from './figures.js';
 import { drawLine, LEADING, type Flow } from './flow.js';
 import { linesOf } from './lines.js';
 import { leastOfTable, setTable } from './table.js';
 import type { Measure } from './type.js';
 
-const BODY = 9.5;
-const SMALL = 8.5;
-const HEADINGS = { 1: 21, 2: 13.5, 3: 11 } as const;
-const ABOVE = { 1: 0, 2: 16, 3: 10 } as const;
-const INDENT = 14;
-/** Between two drawings that stand side by side. */
-const BETWEEN = 16;
-/** No drawing is taller than this part of a page. */
-const TALLEST = 0.82;
-const CHART_WIDTH = 370;
+const BODY = 8.3;
+const HEADINGS = { 1: 20, 2: 13, 3: 10.5 } as const;
+const ABOVE = { 1: 0, 2: 14, 3: 8 } as const;
+const BELOW_HEADING = 3;
+const INDENT = 12;
+/** So many lines of an item stay together. */
+const KEPT_LINES = 4;
 
 /** Sets blocks one after another; a heading stays with what follows it. */
 export function setBlocks(flow: Flow, measure: Measure, blocks: readonly Block[]): void {
@@ -32,17 +27,17 @@ function setBlock(flow: Flow, measure: Measure, block: Block, rest: readonly Blo
       const size = HEADINGS[block.level];
       const lines = linesOf([{ text: block.text, as: 'strong' }], size, width, measure);
       flow.gap(ABOVE[block.level]);
-      flow.keepTogether(lines.length * size * LEADING + leastOf(flow, measure, rest));
+      flow.keepTogether(lines.length * size * LEADING + BELOW_HEADING + leastOf(flow, measure, rest));
       if (block.level > 1) flow.doc.outline.addItem(block.text);
       flow.lines(lines, size);
-      flow.y += 3;
+      flow.y += BELOW_HEADING;
       return;
     }
     case 'paragraph': {
       const lines = linesOf(block.text, BODY, width, measure);
       flow.keepTogether(Math.min(lines.length, 3) * BODY * LEADING);
       flow.lines(lines, BODY);
-      flow.y += 5;
+      flow.y += 4;
       return;
     }
     case 'list':
@@ -50,11 +45,18 @@ function setBlock(flow: Flow, measure: Measure, block: Block, rest: readonly Blo
       flow.y += 3;
       return;
     case 'table':
-      return setTable(flow, measure, block.head, block.rows);
-    case 'drawings':
-      return setDrawings(flow, measure, block.drawings);
-    case 'chart':
-      return setChart(flow, measure, block.chart);
+      return setTable(flow, measure, block);
+    case 'figures':
+      return setFigures(flow, measure, block);
+    case 'charts':
+      return setCharts(flow, measure, block.charts);
+    case 'drawn':
+      return setBlocks(flow, measure, block.blocks);
+    case 'page':
+      setBlocks(flow, measure, block.blocks);
+      return rest.length > 0 ? flow.turn() : undefined;
+    case 'more':
+      return;
   }
 }
 
@@ -65,17 +67,22 @@ function leastOf(flow: Flow, measure: Measure, [next, ...rest]: readonly Block[]
     case undefined:
       return 0;
     case 'heading':
-      return ABOVE[next.level] + HEADINGS[next.level] * LEADING + leastOf(flow, measure, rest);
+      return ABOVE[next.level] + HEADINGS[next.level] * LEADING + BELOW_HEADING + leastOf(flow, measure, rest);
     case 'paragraph':
       return Math.min(3, linesOf(next.text, BODY, width, measure).length) * BODY * LEADING;
     case 'list':
-      return Math.min(flow.frame.height / 3, heightOfItem(flow, measure, next.items[0]!));
+      return heightOfItem(flow, measure, next.items[0]!);
     case 'table':
-      return Math.min(flow.frame.height / 2, leastOfTable(flow, measure, next.head, next.rows));
-    case 'drawings':
-      return heightOfDrawings(flow, next.drawings);
-    case 'chart':
-      return chartHeight() + 2 * BODY * LEADING;
+      return Math.min(flow.frame.height / 2, leastOfTable(flow, measure, next));
+    case 'figures':
+      return leastOfFigures(flow, measure, next);
+    case 'charts':
+      return leastOfCharts(flow, measure, next.charts);
+    case 'page':
+    case 'drawn':
+      return leastOf(flow, measure, next.blocks);
+    case 'more':
+      return leastOf(flow, measure, rest);
   }
 }
 
@@ -84,77 +91,15 @@ function itemLines(flow: Flow, measure: Measure, item: Item) {
 }
 
 function heightOfItem(flow: Flow, measure: Measure, item: Item): number {
-  return itemLines(flow, measure, item).length * BODY * LEADING;
+  return Math.min(KEPT_LINES, itemLines(flow, measure, item).length) * BODY * LEADING;
 }
 
 function setItem(flow: Flow, measure: Measure, item: Item, sign: string): void {
   const lines = itemLines(flow, measure, item);
-  flow.keepTogether(lines.length * BODY * LEADING);
-  if (!flow.fits(BODY * LEADING)) flow.turn();
+  flow.keepTogether(Math.min(lines.length, KEPT_LINES) * BODY * LEADING);
   drawLine(flow.doc, [{ x: 0, text: sign, weight: 'regular', colour: 'soft' }], flow.frame.left, flow.y, BODY);
   flow.lines(lines, BODY, INDENT);
-  flow.y += item.length > 1 ? 4 : 1.5;
-}
-
-function setDrawings(flow: Flow, measure: Measure, drawings: readonly Captioned[]): void {
-  flow.keepTogether(heightOfDrawings(flow, drawings));
-  const top = flow.y;
-  let bottom = top;
-  drawings.forEach(({ caption, drawing }, index) => {
-    const scale = scaleOf(flow, drawing.sheet);
-    const left = flow.frame.left + index * (halfWidth(flow) + BETWEEN);
-    const room = drawing.sheet.width * scale;
-    linesOf([{ text: caption, as: 'strong' }], SMALL, room, measure).forEach((line, nth) =>
-      drawLine(flow.doc, line, left, top + nth * SMALL * LEADING, SMALL),
-    );
-    drawFigure(flow.doc, measure, drawing, { x: left, y: top + CAPTION }, scale);
-    bottom = Math.max(bottom, top + CAPTION + drawing.sheet.height * scale);
-  });
-  flow.y = bottom + 12;
-}
-
-const CAPTION = 2.2 * SMALL * LEADING;
-
-function heightOfDrawings(flow: Flow, drawings: readonly Captioned[]): number {
-  return CAPTION + Math.max(...drawings.map(({ drawing }) => drawing.sheet.height * scaleOf(flow, drawing.sheet)));
-}
-
-/** A wide drawing fills the page's width, a narrow one half of it. */
-function scaleOf(flow: Flow, { width, height }: { width: number; height: number }): number {
-  const room = width > 500 ? flow.frame.width : halfWidth(flow);
-  return Math.min(room / width, (flow.frame.height * TALLEST) / height);
-}
-
-function halfWidth(flow: Flow): number {
-  return (flow.frame.width - BETWEEN) / 2;
-}
-
-function setChart(flow: Flow, measure: Measure, chart: ChartTold): void {
-  const title = linesOf([{ text: chart.title, as: 'strong' }], BODY, flow.frame.width, measure);
-  const summaries = chart.lines.map(({ summary }) => linesOf([summary], SMALL, flow.frame.width - 44, measure));
-  const legend = summaries.reduce((sum, lines) => sum + lines.length * SMALL * LEADING, 0);
-  flow.keepTogether(chartHeight() + title.length * BODY * LEADING + Math.min(legend, flow.frame.height / 3));
-  flow.lines(title, BODY);
-  drawChart(flow.doc, measure, chart, { x: flow.frame.left, y: flow.y }, CHART_WIDTH / CHART.width);
-  flow.y += chartHeight();
-  summaries.forEach((lines, index) => {
-    if (!flow.fits(SMALL * LEADING)) flow.turn();
-    const middle = flow.y + SMALL * 0.7;
-    flow.doc.moveTo(flow.frame.left, middle).lineTo(flow.frame.left + 34, middle);
-    strokeLine(flow.doc, index);
-    flow.lines(lines, SMALL, 44);
-  });
-  flow.y += 6;
-  setTable(
-    flow,
-    measure,
-    [['Height'], ...chart.lines.map(({ who }) => [who])],
-    chart.rows.map(({ height, shares }) => [[height], ...shares.map((share) => [share])]),
-  );
-}
-
-function chartHeight(): number {
-  return (CHART.height * CHART_WIDTH) / CHART.width;
+  flow.y += item.length > 1 ? 3 : 1;
 }
 
 /** At the foot of every page: what it belongs to, and which of how many it is. */

@@ -12,7 +12,7 @@ export interface Frame {
 }
 
 /** From one line to the next, in sizes of the text. */
-export const LEADING = 1.4;
+export const LEADING = 1.34;
 const ASCENT = 1.05;
 
 /** Where the next thing goes: down the frame, then on to another page. */

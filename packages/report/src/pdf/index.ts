@@ -1,10 +1,10 @@
 import type { Assessment } from '@boothwright/fit';
 import PDFDocument from 'pdfkit';
 import { paragraph, soft, type Block } from '../content/blocks.js';
-import { drawings } from '../content/drawings.js';
 import { contentOf } from '../content/report.js';
-import { named, type ReportOptions } from '../options.js';
+import type { ReportOptions } from '../options.js';
 import { paperFor, type Paper } from '../paper.js';
+import { titleOfReport } from '../report.js';
 import { setBlocks, setFooters } from './blocks.js';
 import { Flow } from './flow.js';
 import { addFonts, lackingIn, LACKING, Measure, type Doc } from './type.js';
@@ -17,13 +17,13 @@ export interface PdfOptions extends ReportOptions {
 }
 
 const sizes: Record<Paper, [number, number]> = { letter: [612, 792], a4: [595.28, 841.89] };
-const MARGIN = { sides: 50, top: 50, bottom: 60 };
+const MARGIN = { sides: 40, top: 36, bottom: 44 };
 
 /** The fit report as PDF, its drawings as vectors, its text as text. It holds no script, link, form or attachment. */
 export async function renderPdf(assessment: Assessment, options: PdfOptions): Promise<Uint8Array> {
   const [width, height] = sizes[options.paper ?? paperFor(assessment.booth.show)];
-  const blocks = contentOf(assessment, options, drawings);
-  const title = `${named(assessment, options)[0].booth.name}: fit report`;
+  const blocks = contentOf(assessment, options);
+  const title = titleOfReport(assessment, options);
   const doc = new PDFDocument({
     size: [width, height],
     margin: 0,
@@ -59,7 +59,10 @@ function withNoteOfLacking(blocks: readonly Block[]): readonly Block[] {
   const codes = lacking.map((one) => `U+${one.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`);
   const shown = codes.length > MOST_CODES ? [...codes.slice(0, MOST_CODES), '…'] : codes;
   const note = `The fonts of this PDF have no sign for some characters of the booth file (${shown.join(', ')}). Each stands here as ${LACKING}. The report as a web page shows them.`;
-  return [...blocks.slice(0, 2), paragraph(soft(note)), ...blocks.slice(2)];
+  const [first, ...rest] = blocks;
+  if (first?.kind !== 'page') return blocks;
+  const [title, ...others] = first.blocks;
+  return [{ ...first, blocks: [title!, paragraph(soft(note)), ...others] }, ...rest];
 }
 
 const MOST_CODES = 12;

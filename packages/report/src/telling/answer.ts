@@ -49,12 +49,20 @@ function people({ workstations }: Assessment): string[] {
       .map(({ station, who, posture }) => `${who} ${postureWord(posture)} at ${station}`);
   const [unserved, doubtful] = [named('fail'), named('marginal')];
   const sentences = [
-    unserved.length > 0 ? `All at once, it does not suit ${listOf(unserved)}.` : '',
-    doubtful.length > 0 ? `It is doubtful for ${listOf(doubtful)}.` : '',
+    unserved.length > 0 ? `All at once, it does not suit ${firstOf(unserved)}.` : '',
+    doubtful.length > 0 ? `It is doubtful for ${firstOf(doubtful)}.` : '',
   ];
   if (served.every(({ verdict }) => verdict === 'pass'))
     sentences.push('Everybody named fits where the file puts them.');
   return sentences;
+}
+
+/** More people than these are counted. */
+const MOST_NAMED = 6;
+
+function firstOf(people: readonly string[]): string {
+  const others = people.length - MOST_NAMED;
+  return listOf(others > 1 ? [...people.slice(0, MOST_NAMED), `${others} others`] : people);
 }
 
 function acceptance(accepted: number): string {

@@ -6,7 +6,12 @@ export const generalCautions: readonly string[] = [
   'The body figures describe soldiers of working age. For a general public, widths, depths and weight run low. Try the booth with the people who will use it before anything is cut or bought.',
 ];
 
-/** The findings' own cautions, each once. */
+/** The findings' own cautions, each sentence once: many say the same in the end. */
 export function ownCautions(findings: readonly Finding[]): readonly string[] {
-  return [...new Set(findings.flatMap(({ caution }) => caution ?? []))];
+  const said = new Set<string>();
+  return findings.flatMap(({ caution }) => {
+    const fresh = (caution?.split(/(?<=\.) /) ?? []).filter((sentence) => !said.has(sentence));
+    for (const sentence of fresh) said.add(sentence);
+    return fresh.length > 0 ? [fresh.join(' ')] : [];
+  });
 }

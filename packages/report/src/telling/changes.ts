@@ -1,11 +1,15 @@
 import type { Finding, Remedy } from '@boothwright/fit';
 import { titleOf } from '../titles.js';
-import { bySeverity, personOf, subjectOf } from '../words.js';
+import { bySeverity, capital, personOf, subjectOf } from '../words.js';
+import { alike } from './alike.js';
 
 /** A computed change, and what it is for. */
 export interface ChangeTold {
   readonly title: string;
+  /** 'Text size (monitor Cues: Tobias, sitting; Noor, standing)'. */
   readonly purpose: string;
+  /** Whether it was seen to make no seat or stand finding worse. */
+  readonly safe: boolean;
 }
 
 export const changesMean =
@@ -15,7 +19,8 @@ export const changesMean =
 export function tellChanges(findings: readonly Finding[]): readonly ChangeTold[] {
   return changesOf(findings).map(({ remedy, cures }) => ({
     title: remedy.title,
-    purpose: `For ${cures.map(describe).join('; ')}.${remedy.safe ? '' : ' It may make another result worse.'}`,
+    purpose: capital(alike(cures).map(describe).join('; ')),
+    safe: remedy.safe,
   }));
 }
 
@@ -45,6 +50,8 @@ function keyOf({ title, changes }: Remedy, { subject }: Finding): string {
   return JSON.stringify([title, changes.length > 0 ? changes : subject]);
 }
 
-function describe(finding: Finding): string {
-  return `${titleOf(finding.check).toLowerCase()} (${[subjectOf(finding), personOf(finding)].filter(Boolean).join(', ')})`;
+function describe(findings: readonly Finding[]): string {
+  const [first] = findings;
+  const people = findings.map(personOf).filter(Boolean).join('; ');
+  return `${titleOf(first!.check).toLowerCase()} (${[subjectOf(first!), people].filter(Boolean).join(': ')})`;
 }

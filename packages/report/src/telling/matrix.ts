@@ -1,43 +1,40 @@
-import { type Finding, type Posture, type Served } from '@boothwright/fit';
+import type { Assessment, Finding, Posture, Served } from '@boothwright/fit';
+import { matrixFindings } from '../arrange.js';
 
-/** The matrix of a workstation: who passes what. */
+/** A person at a workstation in one posture: a column of the matrix of who passes what. */
 export interface Column {
+  readonly station: string;
   readonly who: string;
   readonly posture?: Posture;
+  /** Everything at once, for this person. */
+  readonly served?: Served;
+  /** What is said of the person there, and of the place itself. */
+  readonly findings: readonly Finding[];
 }
 
-export interface Row {
-  readonly check: string;
-  readonly subject?: string;
+/** By workstation: the people of the joint event, then those whom only single findings name. */
+export function columnsOf(assessment: Assessment): readonly Column[] {
+  return assessment.booth.workstations.flatMap(({ name }) => {
+    const served = assessment.workstations.find((station) => station.name === name)?.served ?? [];
+    const findings = matrixFindings(assessment, name);
+    const people: Pick<Column, 'who' | 'posture' | 'served'>[] = served.map((one) => ({
+      who: one.who,
+      posture: one.posture,
+      served: one,
+    }));
+    for (const finding of findings) {
+      const { operator, posture } = finding;
+      if (operator === undefined || people.some((person) => concerns(finding, person))) continue;
+      people.push({ who: operator, ...(posture && { posture }) });
+    }
+    return people.map((person) => ({
+      station: name,
+      ...person,
+      findings: findings.filter((finding) => finding.operator === undefined || concerns(finding, person)),
+    }));
+  });
 }
 
-/** The people of the joint event, then those whom only single findings name. */
-export function columnsOf(served: readonly Served[], findings: readonly Finding[]): readonly Column[] {
-  const columns: Column[] = served.map(({ who, posture }) => ({ who, posture }));
-  for (const finding of findings) {
-    const { operator, posture } = finding;
-    if (operator === undefined || columns.some((column) => concerns(finding, column))) continue;
-    columns.push({ who: operator, posture });
-  }
-  return columns;
-}
-
-export function rowsOf(findings: readonly Finding[]): readonly Row[] {
-  const rows: Row[] = [];
-  for (const finding of findings) {
-    if (rows.some((row) => isIn(row, finding))) continue;
-    rows.push({
-      check: finding.check,
-      subject: finding.subject.kind === 'workstation' ? undefined : finding.subject.name,
-    });
-  }
-  return rows;
-}
-
-export function isIn(row: Row, { check, subject }: Finding): boolean {
-  return row.check === check && row.subject === (subject.kind === 'workstation' ? undefined : subject.name);
-}
-
-export function concerns({ operator, posture }: Finding, column: Column): boolean {
-  return operator === column.who && (posture === undefined || posture === column.posture);
+function concerns({ operator, posture }: Finding, person: Pick<Column, 'who' | 'posture'>): boolean {
+  return operator === person.who && (posture === undefined || posture === person.posture);
 }
