@@ -92,6 +92,28 @@ describe('compare', () => {
     expect((await run('compare', 'dragging.booth', 'good.booth', '-o', 'good.booth')).status).toBe(2);
   });
 
+  it('leaves names out of every form when asked, and says on the first page which it does', async () => {
+    const [first, second] = [example('larkfield-hall-first-plan'), example('larkfield-hall')];
+    for (const [name, said] of [
+      ['names.html', 'Names are left out'],
+      ['names.md', 'Names are left out'],
+      ['names.json', 'Person A'],
+    ] as const) {
+      expect((await run('compare', first, second, '-o', name, '--names', 'letters')).status).toBe(0);
+      const text = await readFile(path.join(folder(), name), 'utf8');
+      expect(text).toContain(said);
+      expect(text).not.toMatch(/Noor|Tobias|Priya/);
+    }
+    expect((await run('compare', first, second, '--names', 'letters')).out).not.toMatch(/Noor|Tobias|Priya/);
+    expect((await run('compare', first, second, '-o', 'full.html')).status).toBe(0);
+    expect(await readFile(path.join(folder(), 'full.html'), 'utf8')).toContain(
+      'Operators are named as in the booth file.',
+    );
+    expect((await run('compare', first, second, '--names', 'none')).err).toContain(
+      "--names takes full or letters, not 'none'",
+    );
+  });
+
   it.each([
     [['good.booth'], /name two booth files or more/],
     [['good.booth', 'furniture.booth'], /furniture\.booth holds no booth to compare/],

@@ -81,7 +81,7 @@ describe.each(examples)('the report of %s as PDF', (name) => {
     expect(pages).toHaveLength(Number(infoOf(file).Pages));
     for (const { width, height, grey } of pages) {
       const dark = (x: number, y: number) => grey[y * width + x]! < 250;
-      const outside = (x: number, y: number) => x < 19 || x >= width - 19 || y < 17 || y >= height - 14;
+      const outside = (x: number, y: number) => x < 19 || x >= width - 19 || y < 17 || y >= height - 10;
       const ink = Array.from(
         { length: width * height },
         (_, at) => [at % width, Math.floor(at / width)] as const,

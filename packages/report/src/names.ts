@@ -23,11 +23,22 @@ const vocabulary = new Set([
   'verdict',
 ]);
 
+/** Whoever is named in one booth, or in several that are compared. */
+export interface People {
+  readonly operators: readonly { readonly name: string }[];
+}
+
+/** The people of several booths, each name once: a person has one letter in all. */
+export function peopleOf(booths: readonly Booth[]): People {
+  const names = new Set(booths.flatMap(({ operators }) => operators.map(({ name }) => name)));
+  return { operators: [...names].map((name) => ({ name })) };
+}
+
 /**
  * Puts 'Person A', 'Person B' … in place of the operators' names, wherever they are written in an assessment or in advice: also in
  * messages, remedies and reasons. Crowds keep their names.
  */
-export function lettersFor({ operators }: Booth): <T>(value: T) => T {
+export function lettersFor({ operators }: People): <T>(value: T) => T {
   const letters = new Map(operators.map(({ name }, index) => [name, `Person ${letter(index)}`]));
   if (letters.size === 0) return (value) => value;
   const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${alternatives([...letters.keys()])})`, 'gu');
@@ -65,7 +76,7 @@ function letter(index: number): string {
 }
 
 /** What the first page says of names; nothing where the booth file names nobody. */
-export function namesMean(names: ReportOptions['names'], { operators }: Booth): string | undefined {
+export function namesMean(names: ReportOptions['names'], { operators }: People): string | undefined {
   if (operators.length === 0) return undefined;
   return names === 'letters'
     ? 'Names are left out: Person A, Person B … stand for the operators, the same letter always for the same person. Crowds keep their names.'

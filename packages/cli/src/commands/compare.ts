@@ -1,6 +1,12 @@
 import path from 'node:path';
 import type { Assessment } from '@boothwright/fit';
-import { compareLayouts, comparisonMarkdown, renderComparison, unitsOf } from '@boothwright/report/comparison';
+import {
+  compareLayouts,
+  comparisonMarkdown,
+  namedLayouts,
+  renderComparison,
+  unitsOf,
+} from '@boothwright/report/comparison';
 import { version } from '../../package.json';
 import { formatComparison, formatComparisonJson } from '../formats/comparison.js';
 import { formatProblems } from '../formats/text.js';
@@ -11,15 +17,17 @@ import type { Terminal } from '../terminal.js';
 import { oneOf, parseCommand, type Command } from './command.js';
 
 export const compare: Command = {
-  usage: ['compare FILE FILE… [--format text|json] [-o OUT] [--force]'],
+  usage: ['compare FILE FILE… [--format text|json] [-o OUT] [--names full|letters] [--force]'],
   help: `Puts layouts side by side: what each gains and loses against the first, whom each
 serves, and how wide its walkways are. Things are matched by their names.
 The status is 0 when there is a comparison, whatever it says.
 
-  --format text      for people (the default)
-           json      for programs: schema/comparison-1.schema.json
-  -o, --output OUT   write a web page there (.html), Markdown (.md) or JSON (.json)
-  --force            replace OUT even if boothwright did not make it`,
+  --format text           for people (the default)
+           json           for programs: schema/comparison-1.schema.json
+  -o, --output OUT        write a web page there (.html), Markdown (.md) or JSON (.json)
+  --names full|letters    'letters' shows Person A, Person B … in place of names, a
+                          person by the same letter in all layouts
+  --force                 replace OUT even if boothwright did not make it`,
   run: runCompare,
 };
 
@@ -27,9 +35,11 @@ async function runCompare(args: readonly string[], terminal: Terminal): Promise<
   const { values, positionals: files } = parseCommand(args, {
     format: { type: 'string', default: 'text' },
     output: { type: 'string', short: 'o' },
+    names: { type: 'string', default: 'full' },
     force: { type: 'boolean', default: false },
   });
   const format = oneOf('format', values.format, ['text', 'json']);
+  const names = oneOf('names', values.names, ['full', 'letters']);
   const [first] = files;
   if (first === undefined || files.length < 2) {
     throw new UsageError('name two booth files or more, as in: boothwright compare first.booth second.booth');
@@ -43,16 +53,18 @@ async function runCompare(args: readonly string[], terminal: Terminal): Promise<
     if (!assessment) throw new UsageError(`${file} holds no booth to compare, only pieces for other files.`);
     return assessment;
   });
-  const comparison = compareLayouts(
+  const { layouts, said } = namedLayouts(
     assessments.map((assessment, index) => ({ label: labelOf(assessments, index, files), assessment })),
+    names,
   );
+  const comparison = compareLayouts(layouts);
   const units = unitsOf(assessments[0]!.booth.show);
-  const made = `Boothwright ${version}`;
+  const options = { units, names: said, generatedBy: `Boothwright ${version}` } as const;
   const { output } = values;
   if (output !== undefined) {
     const written: Readonly<Record<string, () => string>> = {
-      '.html': () => renderComparison(comparison, units, made),
-      '.md': () => comparisonMarkdown(comparison, units, made),
+      '.html': () => renderComparison(comparison, options),
+      '.md': () => comparisonMarkdown(comparison, options),
       '.json': () => formatComparisonJson(comparison, files),
     };
     const write = written[path.extname(output).toLowerCase()];

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { withText } from '../testing/hostile.js';
 import { finding, larkfield } from '../testing/larkfield.js';
 import { compareLayouts } from './compare.js';
-import { renderComparison, unitsOf } from './index.js';
+import { namedLayouts, renderComparison, unitsOf } from './index.js';
 
 const skirt = (rest: Parameters<typeof finding>[2]) => finding('skirt-drop', { kind: 'skirt', name: 'Front' }, rest);
 const of = (label: string, ...findings: ReturnType<typeof finding>[]) => ({
@@ -56,13 +56,34 @@ describe('a comparison', () => {
     expect(compareLayouts([b, a]).changes[0]!.losses).toHaveLength(1);
   });
 
+  it('gives a person one letter in all layouts, whatever their order there', () => {
+    const { booth } = larkfield;
+    const turned = { ...larkfield, booth: { ...booth, operators: [...booth.operators].reverse() } };
+    const given = [
+      { label: 'A', assessment: larkfield },
+      { label: 'Noor’s own', assessment: turned },
+    ];
+    const { layouts, said } = namedLayouts(given, 'letters');
+    expect(JSON.stringify(compareLayouts(layouts))).not.toMatch(/Noor|Tobias|Priya/);
+    expect(layouts[1]!.label).toBe('Person A’s own');
+    const names = (layout: number) => layouts[layout]!.assessment.booth.operators.map(({ name }) => name);
+    expect(names(1)).toEqual([...names(0)].reverse());
+    expect(said).toContain('Names are left out');
+    expect(namedLayouts(given, 'full').layouts).toBe(given);
+    expect(namedLayouts(given, 'full').said).toContain('are named');
+  });
+
   it('lets no text become markup', () => {
     const tags = (text: string) => {
       const comparison = compareLayouts([
         { label: text, assessment: withText(text) },
         { label: 'B', assessment: { ...withText(text), findings: [] } },
       ]);
-      const html = renderComparison(comparison, unitsOf('in'), 'Boothwright 0.1.0');
+      const html = renderComparison(comparison, {
+        units: unitsOf('in'),
+        names: undefined,
+        generatedBy: 'Boothwright 0.1.0',
+      });
       return html.match(/<[^>]*>/g)!.map((tag) => tag.split(/[\s>]/)[0]);
     };
     const expected = tags('plain');

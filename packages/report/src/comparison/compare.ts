@@ -1,5 +1,6 @@
 import type { Assessment, Finding, Millimetres, Posture, Share, Subject, Verdict } from '@boothwright/fit';
 import { worst } from '../words.js';
+import type { Layout } from './named.js';
 
 /** Two or more layouts side by side. Every list runs in the order of the layouts. */
 export interface Comparison {
@@ -62,9 +63,7 @@ export interface LayoutChange {
 }
 
 /** @throws RangeError with fewer than two layouts. */
-export function compareLayouts(
-  layouts: readonly { readonly label: string; readonly assessment: Assessment }[],
-): Comparison {
+export function compareLayouts(layouts: readonly Layout[]): Comparison {
   if (layouts.length < 2) throw new RangeError('A comparison needs two layouts.');
   const assessments = layouts.map(({ assessment }) => assessment);
   const results = matched(

@@ -23,11 +23,12 @@ const comparisonMeans =
   'Results are matched by check, piece, person and posture: a thing that has another name in another layout counts as another thing.';
 
 /** A comparison as blocks: what each layout gains and loses first, then the figures behind it. */
-export function comparisonContent(comparison: Comparison, units: Units): Block[] {
+export function comparisonContent(comparison: Comparison, units: Units, names: string | undefined): Block[] {
   const { layouts, results, served, walkways, changes } = comparison;
   const labels = layouts.map(({ label }) => label);
   return [
     heading(1, comparisonTitle),
+    ...(names === undefined ? [] : [paragraph(soft(names))]),
     ...table(
       'Open results',
       ['Layout', ...order.map((verdict) => verdictSpan(verdict)), 'Accepted'],

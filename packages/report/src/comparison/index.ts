@@ -1,5 +1,6 @@
 export { compareLayouts } from './compare.js';
 export type { ComparedResult, Comparison, Outcome } from './compare.js';
 export { describe, groupsOf, wordOf } from './content.js';
-export { comparisonMarkdown, renderComparison } from './render.js';
+export { namedLayouts } from './named.js';
+export { comparisonMarkdown, renderComparison, type ComparisonOptions } from './render.js';
 export { unitsOf } from '../words.js';
