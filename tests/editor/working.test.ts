@@ -75,14 +75,37 @@ test('a name is renamed wherever it stands', async () => {
   expect(await errors()).toEqual([]);
 });
 
-test('an abbreviation becomes a whole declaration', async () => {
+test('a word becomes a whole declaration, which is offered once', async () => {
   await editor.press('ControlOrMeta+End');
-  await editor.type('new-chair');
-  await expect.poll(() => editor.suggestions(), soon).toContain('new-chair');
+  await editor.type('chair');
+  await expect.poll(() => editor.suggestions(), soon).toEqual(['chair']);
+  await editor.screenshot('declaration');
   await editor.press('Enter');
-  await expect.poll(lines, soon).toContainEqual(expect.stringMatching(/^chair Office \{ seat 16in\.\.20in /));
+  await expect.poll(lines, soon).toContainEqual(expect.stringMatching(/^chair Office \{ seat 16in\.\.21in /));
   await editor.press('Escape');
   await editor.press('ControlOrMeta+Z');
+  await editor.press('ControlOrMeta+Shift+K');
+  await expect.poll(errors, soon).toEqual([]);
+});
+
+test('a space opens the list only where one of known values is due', async () => {
+  const widget = editor.page.locator('.suggest-widget.visible');
+  await editor.press('ControlOrMeta+End');
+  for (const words of ['desk Side {', ' width', ' 60in', ' ', ' depth', ' 27in', ' }']) {
+    await editor.type(words);
+    await editor.press('Escape');
+    await editor.type(' ');
+    await editor.page.waitForTimeout(400);
+    expect(await widget.count(), `after '${words}'`).toBe(0);
+    await editor.press('Backspace');
+  }
+  await editor.press('ControlOrMeta+Shift+K');
+  await editor.type('workstation Words { posture');
+  await editor.press('Escape');
+  await editor.type(' ');
+  await expect.poll(() => editor.suggestions(), soon).toEqual(['sit', 'stand']);
+  await editor.screenshot('values');
+  await editor.press('Escape');
   await editor.press('ControlOrMeta+Shift+K');
   await expect.poll(errors, soon).toEqual([]);
 });

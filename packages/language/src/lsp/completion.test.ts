@@ -1,11 +1,14 @@
-import { expectCompletion } from 'langium/test';
+import { expectCompletion, parseHelper } from 'langium/test';
 import { describe, expect, test } from 'vitest';
 import { createBoothServices } from '../module.js';
 import { memoryFiles, uriOf } from '../testing/memory.js';
+import type { BoothCompletionProvider } from './completion.js';
 
 const files = memoryFiles({ 'furniture.booth': 'desk Shared { width 60in }\nstool High { }', 'rota.booth': '' });
 const { booth } = createBoothServices({ fileSystemProvider: () => files });
 const complete = expectCompletion(booth);
+const parse = parseHelper(booth);
+const provider = booth.lsp.CompletionProvider as BoothCompletionProvider;
 let number = 0;
 
 async function labelsAt(text: string): Promise<string[]> {
@@ -95,6 +98,44 @@ describe('after a property', () => {
   test('words that go with a quantity come before the next property', async () => {
     expect((await labelsAt('stool A { foot-ring 18in <|> }')).slice(0, 2)).toEqual(['above floor', 'below seat']);
     expect((await labelsAt(`${known}workstation A { lean 2in <|> }`)).slice(0, 2)).toEqual(['forward', 'back']);
+  });
+});
+
+describe('a space that is typed', () => {
+  const offered = async (text: string) => {
+    const document = await parse(text.replace('<|>', ''), { documentUri: uriOf(`hall-${number++}.booth`).toString() });
+    const position = document.textDocument.positionAt(text.indexOf('<|>'));
+    const context = { triggerKind: 2, triggerCharacter: ' ' } as const;
+    const list = await provider.getCompletion(document, { position, context });
+    return list.items.map(({ label }) => label);
+  };
+
+  test.each([
+    `${known}<|>`,
+    'desk <|>',
+    'desk Side { <|> }',
+    'desk Side { width <|> }',
+    'desk Side { width 60in <|> }',
+    'desk Side { width 60in  <|> }',
+    `${known}workstation A { posture  <|> }`,
+    `${known}workstation A { posture sit <|> }`,
+    `${known}workstation A { desk Left <|> }`,
+    `${known}place Left <|>`,
+    'desk Side { width 60in } <|>',
+  ])('opens nothing in %s', async (text) => {
+    expect(await offered(text)).toEqual([]);
+  });
+
+  test.each([
+    [`${known}workstation A { posture <|> }`, ['sit', 'stand']],
+    [`${known}workstation A { posture sit, <|> }`, ['stand']],
+    [`${known}workstation A { desk <|> }`, ['Left', 'Right']],
+    [`${known}place <|>`, ['Left', 'Right']],
+    ['import <|>', ['"furniture.booth"', '"rota.booth"']],
+    ['room { door Main { on <|> } }', ['back-wall', 'left-wall', 'right-wall', 'stage-wall']],
+    ['stool A { foot-ring 18in below <|> }', ['floor', 'seat']],
+  ])('offers the values in %s', async (text, labels) => {
+    expect(await offered(text)).toEqual(labels);
   });
 });
 

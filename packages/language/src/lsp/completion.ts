@@ -21,7 +21,11 @@ import { firstOf, plainText, type Writing } from './snippets.js';
 import { unitsFor } from './units.js';
 import { type Slot, worthChoosing } from './worth.js';
 
-/** Offers what the vocabulary and the known names allow at the cursor, also in a text that is half written. */
+/**
+ * Offers what the vocabulary and the known names allow at the cursor, also in a text that is half written. A space opens the list only
+ * where one of known values is due: lines are written like prose, and a list at every word stands in the way, where the first letter
+ * of the next word would open it anyhow. A new line opens none for the same reason: another Enter would take its first row.
+ */
 export class BoothCompletionProvider implements CompletionProvider {
   readonly completionOptions = { triggerCharacters: ['"', ' '] };
   private readonly lexer: Lexer;
@@ -42,7 +46,7 @@ export class BoothCompletionProvider implements CompletionProvider {
 
   async getCompletion(
     document: LangiumDocument,
-    { position }: Pick<CompletionParams, 'position'>,
+    { position, context }: Pick<CompletionParams, 'position' | 'context'>,
   ): Promise<CompletionList> {
     const text = document.textDocument.getText();
     const offset = document.textDocument.offsetAt(position);
@@ -59,9 +63,13 @@ export class BoothCompletionProvider implements CompletionProvider {
     const before = this.withoutLastClosers(all.filter(({ startOffset }) => startOffset < start));
     const after = all.filter(({ startOffset }) => startOffset >= offset && startOffset !== start);
     const slot = { start, end: typed ? Math.max(offset, typed.endOffset! + 1) : offset };
-    const items = await this.itemsAt(placeOf(before), after, typed, document, slot);
+    const place = placeOf(before);
+    const bySpace = context?.triggerCharacter === ' ';
+    if (bySpace && !isValueDue(place, start)) return listOf([]);
+    const items = await this.itemsAt(place, after, typed, document, slot);
+    if (bySpace && items.every(({ isExample }) => isExample)) return listOf([]);
     return listOf(
-      items.map(({ snippet, range: own = range, ...item }, index) => ({
+      items.map(({ snippet, range: own = range, isExample: _, ...item }, index) => ({
         ...item,
         sortText: String(index).padStart(3, '0'),
         filterText: item.label,
@@ -108,7 +116,7 @@ export class BoothCompletionProvider implements CompletionProvider {
     const units = value && this.unitItems(place.kind, value, typed, writing);
     const values = value && (await this.valueItems(place, value, last, document, slot, writing));
     if (units) return [...units, ...(values ?? []).filter(({ range }) => range)];
-    const isOpen = value?.values.length === 0 || last === ',' || last === 'and';
+    const isOpen = value?.values.length === 0 || goesOn(last);
     if (values && (isOpen || value?.key === 'between')) return values;
     return [...(values ?? []), ...propertyItems(place.kind, place.before, after, writing)];
   }
@@ -251,6 +259,18 @@ export class BoothCompletionProvider implements CompletionProvider {
 }
 
 const entryPieces: readonly Kind[] = ['desk', 'rack'];
+
+/** Whether what stands just before a space asks for a value. */
+function isValueDue(place: Place, start: number): boolean {
+  const last = place.before.at(-1);
+  if (last?.endOffset !== start - 2) return false;
+  return valueAt(place)?.values.length === 0 || goesOn(last.tokenType.name);
+}
+
+/** Whether more of a value has to follow a token of that kind. */
+function goesOn(last: string | undefined): boolean {
+  return last !== undefined && [',', 'and', 'on', 'above', 'below'].includes(last);
+}
 
 /** A comment to the end of the line still goes on just after its last character. */
 function isInside(offset: number, { startOffset, endOffset, tokenType }: Token): boolean {

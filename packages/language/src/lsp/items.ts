@@ -10,6 +10,8 @@ export type Item = Omit<CompletionItem, 'textEdit'> & {
   readonly snippet?: string;
   /** What it replaces, if that is more than the word at the cursor. */
   readonly range?: Range;
+  /** It only shows what such a value looks like. */
+  readonly isExample?: true;
 };
 
 export const itemKind = {
@@ -126,6 +128,7 @@ export function exampleItem(entry: PropertyEntry, { show }: Writing): Item {
     kind: itemKind.value,
     detail: say`example`,
     documentation: said(entry.says),
+    isExample: true,
   };
 }
 

@@ -131,7 +131,7 @@ export const furnitureEntries: readonly BlockEntry[] = [
     within: 'file',
     naming: 'name',
     says: 'A seat low enough for feet on the floor.',
-    example: 'chair Office { seat 42cm..53cm  seat-depth 44cm }',
+    example: 'chair Office { seat 16in..21in  seat-depth 17in }',
     properties: seat,
   },
   {
