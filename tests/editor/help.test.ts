@@ -6,7 +6,11 @@ const soon = { timeout: 30_000 };
 let editor: Editor;
 
 beforeAll(async () => {
-  editor = await openEditor('help', { 'corner.booth': corner, 'bare.booth': 'desk Left { width 60  depth 27in }\n' });
+  editor = await openEditor('help', {
+    'corner.booth': corner,
+    'bare.booth': 'desk Left { width 60  depth 27in }\n',
+    'prose.booth': '',
+  });
   await editor.open('corner.booth');
 });
 
@@ -50,6 +54,27 @@ test('completion offers the properties that a desk lacks', async () => {
   await editor.press('Enter');
   await expect.poll(async () => (await editor.lines())[line - 1]?.text, soon).toContain('height 40in top ');
   await editor.press('Escape');
+});
+
+test('a space opens the list only where one of known values is due', async () => {
+  await editor.open('prose.booth');
+  for (const word of ['desk', 'Side', '{', 'width', '60in', 'depth', '27in']) {
+    await editor.type(word);
+    await editor.press('Escape');
+    await editor.type(' ');
+    await editor.page.waitForTimeout(300);
+    expect(await editor.suggestions(), `after '${word}'`).toEqual([]);
+  }
+  await editor.press('End');
+  await editor.press('Enter');
+  await editor.type('workstation Words { posture');
+  await editor.press('Escape');
+  await editor.type(' ');
+  await expect.poll(() => editor.suggestions(), soon).toEqual(['sit', 'stand']);
+  await editor.screenshot('values');
+  await editor.press('Escape');
+  await editor.press('ControlOrMeta+S');
+  await editor.open('corner.booth');
 });
 
 test('going to the definition of a name ends at its declaration', async () => {

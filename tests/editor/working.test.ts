@@ -88,28 +88,6 @@ test('a word becomes a whole declaration, which is offered once', async () => {
   await expect.poll(errors, soon).toEqual([]);
 });
 
-test('a space opens the list only where one of known values is due', async () => {
-  const widget = editor.page.locator('.suggest-widget.visible');
-  await editor.press('ControlOrMeta+End');
-  for (const words of ['desk Side {', ' width', ' 60in', ' ', ' depth', ' 27in', ' }']) {
-    await editor.type(words);
-    await editor.press('Escape');
-    await editor.type(' ');
-    await editor.page.waitForTimeout(400);
-    expect(await widget.count(), `after '${words}'`).toBe(0);
-    await editor.press('Backspace');
-  }
-  await editor.press('ControlOrMeta+Shift+K');
-  await editor.type('workstation Words { posture');
-  await editor.press('Escape');
-  await editor.type(' ');
-  await expect.poll(() => editor.suggestions(), soon).toEqual(['sit', 'stand']);
-  await editor.screenshot('values');
-  await editor.press('Escape');
-  await editor.press('ControlOrMeta+Shift+K');
-  await expect.poll(errors, soon).toEqual([]);
-});
-
 test('saving formats the file', async () => {
   await editor.goTo(lineOf('room'), 'room {'.length + 1);
   await editor.type('    ');
