@@ -33,6 +33,25 @@ test('a server that is killed while a person types comes back by itself, and not
   await editor.screenshot('after-two-kills');
 });
 
+test('while a check lasts the language status shows that it goes on, and then what it found', async ({ skip }) => {
+  skip(process.platform !== 'linux', 'the processes are found in /proc');
+  const turning = editor.page.locator('.hover-language-status .codicon-loading');
+  await expect.poll(() => editor.status(), soon).toContain('1 error in the text');
+  expect(await turning.count()).toBe(0);
+  const [pid] = servers();
+  process.kill(pid!, 'SIGSTOP');
+  try {
+    await editor.goTo(1, 'desk Left { width 60in  depth 27in height 40'.length + 1);
+    await editor.type('in');
+    await expect.poll(async () => [await editor.status(), await turning.count()], soon).toEqual([expect.anything(), 1]);
+    await editor.screenshot('checking');
+  } finally {
+    process.kill(pid!, 'SIGCONT');
+  }
+  await expect.poll(() => editor.status(), soon).toContain('No booth in this file');
+  await expect.poll(() => turning.count(), soon).toBe(0);
+});
+
 async function errors(): Promise<string[]> {
   return (await editor.squiggles()).filter(({ severity }) => severity === 'error').map(({ text }) => text);
 }
