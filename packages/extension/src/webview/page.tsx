@@ -1,5 +1,6 @@
 import type { PieceRef, Setting } from '@boothwright/language/protocol';
 import {
+  decidedBy,
   percent,
   pieceKey,
   pieceOfKey,
@@ -127,7 +128,12 @@ export function Page(props: PageProps) {
       ))}
       <KeysHelp />
       {shownTip && (
-        <Tip shown={shownTip} places={placesOf(shownTip.piece, handles)} onLeave={() => onPoint(undefined)} />
+        <Tip
+          shown={shownTip}
+          places={placesOf(shownTip.piece, handles)}
+          decided={decidedBy(assessment, shownTip.piece)}
+          onLeave={() => onPoint(undefined)}
+        />
       )}
     </main>
   );

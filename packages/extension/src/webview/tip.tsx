@@ -17,11 +17,13 @@ interface TipProps {
   readonly shown: TipShown;
   /** What says where the piece stands, if the text can say it. */
   readonly places: readonly Handle[];
+  /** What decides where it stands, if the text has no number for that. */
+  readonly decided: string;
   readonly onLeave: () => void;
 }
 
 /** The figures of a piece beside it: below, or above where there is more room. */
-export function Tip({ shown, places, onLeave }: TipProps) {
+export function Tip({ shown, places, decided, onLeave }: TipProps) {
   const box = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const element = box.current!;
@@ -38,6 +40,7 @@ export function Tip({ shown, places, onLeave }: TipProps) {
     <div class="tip" id={tipId} role="tooltip" tabIndex={0} ref={box} onPointerLeave={onLeave}>
       {shown.markdown === '' && <p>{`Nothing is said of ${calledOf(shown.piece)}.`}</p>}
       <Markdown text={shown.markdown} />
+      {decided !== '' && <p>{decided}</p>}
       {places.length > 0 && <p>{`On a plan, drag it or press Alt and an arrow key to move ${movedWith(places)}.`}</p>}
     </div>
   );

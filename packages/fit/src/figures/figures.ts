@@ -225,6 +225,8 @@ export interface HallSketch {
 export interface HallBlock {
   readonly name: string;
   readonly kind: 'desk' | 'rack' | 'column' | 'platform' | 'screen';
+  /** Of a screen: where it stands. */
+  readonly workstation?: string;
   readonly y: Range;
   readonly z: Range;
 }

@@ -57,7 +57,7 @@ function screensOf(scene: Scene): readonly HallBlock[] {
     const lines = linesOf(view, 0);
     const desk = onDesk ? (owner?.desk?.height?.value.max ?? 0) : 0;
     const z = { min: desk + top - (lines.top - lines.bottom), max: desk + top };
-    return [{ name: what, kind: 'screen', y: spanY(line), z }];
+    return [{ name: what, kind: 'screen', ...(owner && { workstation: owner.name }), y: spanY(line), z }];
   });
 }
 

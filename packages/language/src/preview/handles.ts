@@ -1,4 +1,14 @@
-import type { Assessment, Given, Millimetres, Origin, PieceRef, PlanPoint, Range, Workstation } from '@boothwright/fit';
+import type {
+  Assessment,
+  Given,
+  Millimetres,
+  Origin,
+  PieceRef,
+  PlanPoint,
+  Range,
+  Room,
+  Workstation,
+} from '@boothwright/fit';
 import type { Handle } from './protocol.js';
 
 /** A handle as the text has it, before steps and words: those depend on how the text writes the number. */
@@ -25,8 +35,8 @@ const offered = {
 } as const;
 
 /**
- * All numbers of a booth that can be changed in a drawing: where pieces stand, and how high desks, seats, rings and screens are. Pieces
- * that stand in a row move with their row. What an angle or another piece decides cannot be moved.
+ * All numbers of a booth that can be changed in a drawing: where pieces, doors, stage, balcony and seats stand, and how high desks, seats,
+ * rings and screens are. Pieces that stand in a row move with their row. What an angle or another piece decides cannot be moved.
  */
 export function handlesOf(assessment: Assessment): readonly Held[] {
   const { booth } = assessment;
@@ -37,6 +47,8 @@ export function handlesOf(assessment: Assessment): readonly Held[] {
     ...points('wheelchair-space', room?.wheelchairSpaces),
     ...points('watchers', room?.watchers),
     ...points('platform', platforms),
+    ...(room ? alongRoom(room) : []),
+    ...underDesks(assessment),
     ...workstations.flatMap((station) => onDesk(station, assessment)),
     ...workstations.flatMap((station) => heightsAt(station, assessment)),
   ];
@@ -52,6 +64,62 @@ function placements({ booth, layout }: Assessment): Held[] {
       });
       return point(refs, at);
     });
+}
+
+/** What one number of the room places: doors along their wall; stage, balcony and seats toward the stage. */
+function alongRoom({ width, depth, doors, stage, balcony, seating }: Room): Held[] {
+  const one = (
+    piece: PieceRef,
+    property: string,
+    says: string,
+    given: Given<number> | undefined,
+    way: PlanPoint,
+    max: number,
+  ) => (given ? [{ ...oneLength(piece, property, says, given, way), max: Math.max(max, given.value) }] : []);
+  const far = depth?.value ?? FARTHEST;
+  return [
+    ...doors.flatMap(({ name, wall, at, width: opening }) => {
+      const isAside = wall?.value === 'left-wall' || wall?.value === 'right-wall';
+      const length = (isAside ? depth : width)?.value ?? FARTHEST;
+      const says = isAside ? 'from the back wall' : 'from the left wall';
+      return wall
+        ? one({ kind: 'door', name }, 'at', says, at, isAside ? UP : RIGHT, length - (opening?.value ?? 0))
+        : [];
+    }),
+    ...one({ kind: 'stage' }, 'edge', 'from the back wall', stage?.edge, UP, far),
+    ...one({ kind: 'balcony' }, 'edge', 'from the back wall', balcony?.edge, UP, far),
+    ...one({ kind: 'seating' }, 'first', 'in front of the booth', seating?.first, UP, far),
+  ];
+}
+
+/** A rack under a desk moves along it, and away from its near edge. */
+function underDesks({ booth, layout }: Assessment): Held[] {
+  return booth.racks.flatMap(({ name, origin, under }) => {
+    const ways =
+      under && waysOf(layout.pieces.find((piece) => piece.kind === 'desk' && piece.name === under.desk.name));
+    if (!ways) return [];
+    const piece: PieceRef = { kind: 'rack', name };
+    return [
+      { ...oneLength(piece, 'at', FROM_END, under.at, ways.at), max: LONGEST, owner: origin },
+      { ...oneLength(piece, 'setback', FROM_EDGE, under.setback, ways.setback), max: LONGEST, owner: origin },
+    ];
+  });
+}
+
+const RIGHT: PlanPoint = { x: 1, y: 0 };
+const UP: PlanPoint = { x: 0, y: 1 };
+const FROM_END = 'from the left end of the desk';
+const FROM_EDGE = 'from the near edge of the desk';
+
+function oneLength(
+  piece: PieceRef,
+  property: string,
+  says: string,
+  { value, origin }: Given<number>,
+  way: PlanPoint,
+): Omit<Held, 'max'> {
+  const id = `${property} ${piece.kind}${piece.name === undefined ? '' : ` ${piece.name}`}`;
+  return { id, is: 'place', pieces: [piece], says, value, min: 0, way, property, written: origin, part: 0 };
 }
 
 type Pointed = { readonly name: string; readonly at?: Given<PlanPoint> };
@@ -73,11 +141,11 @@ function point(pieces: readonly PieceRef[], { value, origin }: Given<PlanPoint>)
 /** What stands on a desk, and the person at it, move along it; things also away from its near edge. */
 function onDesk(station: Workstation, { layout, sketch }: Assessment): Held[] {
   const { name: workstation, origin, at, controls, screens } = station;
-  const outline = layout.pieces.find(({ kind, name }) => kind === 'desk' && name === station.desk?.name)?.outline;
+  const desk = layout.pieces.find(({ kind, name }) => kind === 'desk' && name === station.desk?.name);
   const place = sketch?.plan.places.find((each) => each.workstation === workstation);
-  if (!outline || !place) return [];
-  const [corner, right, , far] = outline as [PlanPoint, PlanPoint, PlanPoint, PlanPoint];
-  const ways = { at: unit(corner, right), setback: unit(corner, far) };
+  const ways = waysOf(desk);
+  if (!ways || !place) return [];
+  const { corner } = ways;
   const now = (place: PlanPoint) => Math.max(0, (place.x - corner.x) * ways.at.x + (place.y - corner.y) * ways.at.y);
   const one = (
     piece: PieceRef,
@@ -89,7 +157,7 @@ function onDesk(station: Workstation, { layout, sketch }: Assessment): Held[] {
     id: `${property} ${piece.kind} ${piece.name} ${workstation}`,
     is: 'place',
     pieces: [piece],
-    says: property === 'at' ? 'from the left end of the desk' : 'from the near edge of the desk',
+    says: property === 'at' ? FROM_END : FROM_EDGE,
     value: given?.value ?? value,
     min: 0,
     max: LONGEST,
@@ -118,6 +186,13 @@ function onDesk(station: Workstation, { layout, sketch }: Assessment): Held[] {
       return [...own, ...setback(piece, screen.setback, screen.origin)];
     }),
   ];
+}
+
+/** The near left corner of a desk, and the ways along it and away from its near edge. */
+function waysOf(desk: Assessment['layout']['pieces'][number] | undefined) {
+  if (!desk) return undefined;
+  const [corner, right, , far] = desk.outline as [PlanPoint, PlanPoint, PlanPoint, PlanPoint];
+  return { corner, at: unit(corner, right), setback: unit(corner, far) };
 }
 
 /** What can be set higher and lower at a workstation. */

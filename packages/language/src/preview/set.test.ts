@@ -15,12 +15,16 @@ const hall = `booth "Hall" { show in }
 room {
   width 30ft  depth 44ft
   column Pillar { at 3m, 2m  width 30cm  depth 30cm }
+  stage { edge 36ft }
+  seating { first 5ft }
+  door Main { on back-wall  at 3ft  width 36in }
 }
 operator Noor { stature 5'3" }
 desk Left { width 60in  depth 30in  height 40in }
 desk Right { width 60in  depth 30in  height 1000mm..1100mm }
 stool Tall { seat 28in..33in  foot-ring 15in below seat }
 monitor Cues { diagonal 22in }
+rack Power { units 8  width 20in  depth 18in  under Left at 2in }
 place Left, Right in a row at 10ft, 62in
 workstation Sound {
   desk Left   stool Tall

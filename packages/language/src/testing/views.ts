@@ -10,7 +10,11 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
+import { pieceKey } from '@boothwright/fit';
+import { editOf } from '../lsp/edits.js';
 import { selectionRangesOf } from '../lsp/selection.js';
+import { piecesAt } from '../preview/pieces.js';
+import { editsFor, offeredHandles } from '../preview/set.js';
 import type { BoothServices } from '../services.js';
 
 /** What is asked of the services at the carets of an open document. */
@@ -178,6 +182,21 @@ export const views: Readonly<Record<string, View>> = {
       links.map(({ range, target }) => `${asked.document.textDocument.getText(range)} → ${target}`).join('\n') ||
       'nothing'
     );
+  },
+
+  /** What a drawing offers to move of what the caret is on, and the text after each number is set 4 in or 100 mm on. */
+  handles({ document, carets, services }) {
+    const { LangiumDocuments } = services.shared.workspace;
+    const { assessment } = services.Assessments.of(document)!;
+    const keys = piecesAt(document, carets[0]!, assessment.booth).map(pieceKey);
+    const offered = offeredHandles(assessment, LangiumDocuments).filter(
+      ({ is, pieces }) => is === 'place' && pieces.some((piece) => keys.includes(pieceKey(piece))),
+    );
+    const shown = offered.map(({ id, says, told, value }) => {
+      const edits = editsFor([{ handle: id, value: value + 101 }], assessment, LangiumDocuments)!;
+      return `${told} ${says}\n${changesOf(editOf(edits), services, true)}`;
+    });
+    return shown.join('\n') || 'nothing';
   },
 
   diagnostics({ document }) {

@@ -36,7 +36,7 @@ export function hallSection(assessment: Assessment, width: number): Drawing | un
 
   drawScaleBar(board, assessment.booth.show, { x: SIDES, y: height - 10 }, width / 5);
   drawShell(board, assessment, far);
-  for (const block of hall.blocks) board.add(block.kind, block.name, blockShapes(block));
+  for (const block of hall.blocks) board.add(block.kind, block.name, blockShapes(block), undefined, block.workstation);
   drawCrowd(board, assessment);
   drawHallSights(board, sights, hall.height);
   drawDistance(board, assessment, units);
