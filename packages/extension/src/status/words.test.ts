@@ -44,6 +44,7 @@ describe('the language status tells', () => {
       detail: 'Before: 2 fail, 1 marginal, 38 pass.',
       severity: 'error',
     });
+    expect(tell(broken).detail).toBe('Correct it to see what fits.');
     expect(tell({ ...broken, faults: 2 })).toEqual({
       text: '2 errors in the text',
       detail: 'Correct them to see what fits.',

@@ -24,9 +24,11 @@ export function tellVerdict(
   l10n: Translator,
 ): StatusTold {
   if (faults > 0) {
-    const detail = lastGood ? l10n.t('Before: {0}.', tally(lastGood, l10n)) : l10n.t('Correct them to see what fits.');
-    const text = faults === 1 ? l10n.t('1 error in the text') : l10n.t('{0} errors in the text', faults);
-    return { text, detail, severity: 'error' };
+    const [text, todo] =
+      faults === 1
+        ? [l10n.t('1 error in the text'), l10n.t('Correct it to see what fits.')]
+        : [l10n.t('{0} errors in the text', faults), l10n.t('Correct them to see what fits.')];
+    return { text, detail: lastGood ? l10n.t('Before: {0}.', tally(lastGood, l10n)) : todo, severity: 'error' };
   }
   if (!counts)
     return {
