@@ -120,8 +120,8 @@ function legsOf(desk: Desk): readonly Block[] {
   const left = (desk.width!.value - over) / 2;
   const near = legs.inset.value;
   return [
-    { what: say`the legs`, left, right: left + thickness, near },
-    { what: say`the legs`, left: left + over - thickness, right: left + over, near },
+    { what: say`a leg of the desk`, left, right: left + thickness, near },
+    { what: say`a leg of the desk`, left: left + over - thickness, right: left + over, near },
   ];
 }
 

@@ -17,6 +17,7 @@ import { aPlatform, aRack, aWalkway, under } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 import { kneeDepthAt } from './accessible-station.js';
+import { told } from '../../testing/told.js';
 
 /** A desk 60 in wide, 30 deep and 30 high with a top of 1 in, its near edge 6 ft from the wall. */
 function booth(desk: Partial<Desk> = {}, parts: Partial<Booth> = {}): Booth {
@@ -183,5 +184,113 @@ describe('accessible-station: advice, marginal at worst', () => {
       verdict: 'marginal',
       source: 'the file’s own limit: power chairs',
     });
+  });
+});
+
+describe('accessible-station: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'accessible-station');
+
+  it('where one place suits', () => {
+    expect(tell(high(32))).toMatchInlineSnapshot(`
+      "pass, booth Test booth
+      A wheelchair user can work at Sound: surface, knees, floor and route have room.
+      at undefined, by 2010 ADA Standards 403.5.1
+      see workstations.Sound: this workstation
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+  });
+
+  it('where the surface is too high, or too low', () => {
+    expect(tell(high(40))).toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: its surface is 40 in high, where 28 to 34 in is wanted. Think of making one place that does.
+      : 1016 against 863.6 mm, margin -152.4
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+    expect(tell(high(26))).toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: its surface is 26 in high, where 28 to 34 in is wanted; it has 25 in over the knees, where 27 in is wanted. Think of making one place that does.
+      : 660.4 against 711.2 mm, margin -50.8
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+  });
+
+  it('where a tray, legs or the depth take the room of the knees', () => {
+    expect(tell({ ...high(32), ...tray(7 * INCH, 100) })).toMatchInlineSnapshot(`
+      "pass, booth Test booth
+      A wheelchair user can work at Sound: surface, knees, floor and route have room.
+      at undefined, by 2010 ADA Standards 403.5.1
+      see workstations.Sound: this workstation
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+    expect(tell({ ...high(32), width: given(700) })).toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: it has 27 1/2 in from side to side under it, where 30 in is wanted. Think of making one place that does.
+      : 700 against 762 mm, margin -62
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+    expect(tell({ ...high(32), depth: given(300) })).toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: it has 11 3/4 in from front to back under it, where 17 in is wanted. Think of making one place that does.
+      : 300 against 431.8 mm, margin -131.8
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+  });
+
+  it('where the floor and the way to it are narrow', () => {
+    expect(tell(high(32), { placements: [aPlacement(['Left'], 3000, 700)] })).toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: it has 27 1/2 in of floor behind its edge, where 31 in is wanted; it has 27 1/2 in on the way to it, where 36 in is wanted. Think of making one place that does.
+      : 700 against 787.4 mm, margin -87.4
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+    expect(
+      tell(high(32), {
+        walkways: [aWalkway('Beside', ['Left', 'left-wall'], {})],
+        placements: [aPlacement(['Left'], 600, 3000)],
+      }),
+    ).toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: it has 23 5/8 in on the way to it, where 36 in is wanted. Think of making one place that does.
+      : 600 against 914.4 mm, margin -314.4
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest"
+    `);
+  });
+
+  it('where it stands on a platform', () => {
+    expect(tell(high(32), { platforms: [aPlatform('Riser', 300, { width: given(9000), depth: given(6000) })] }))
+      .toMatchInlineSnapshot(`
+      "marginal, booth Test booth
+      No workstation suits a wheelchair user. Sound: it stands on Riser, which has no ramp of 1:12. Think of making one place that does.
+      at undefined, by 2010 ADA Standards 305, 306, 403.5.1 and 902.3, as advice
+      see workstations.Sound: the workstation that comes nearest
+      granted the way to the booth is as wide as the floor behind the desk: no walkway says"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(high(32), { placements: [] })).toMatchInlineSnapshot(`
+      "unknown, booth Test booth
+      Cannot say whether a wheelchair user can work at Sound. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      at workstations.Sound, by 2010 ADA Standards 902.3
+      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+    `);
+    expect(tell({ height: undefined })).toMatchInlineSnapshot(`
+      "unknown, booth Test booth
+      Cannot say whether a wheelchair user can work at Sound. Add \`height\` to desk Left, such as \`height 40in\`.
+      at workstations.Sound, by 2010 ADA Standards 902.3
+      ask height of desk Left, as height 40in, at desks.Left"
+    `);
   });
 });

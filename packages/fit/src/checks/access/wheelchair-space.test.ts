@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aPlatform, aRack, aWheelchairSpace } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 /** A desk of 1500 × 700 with its near left corner at (3000, 3000), and one wheelchair space. */
 function booth(space: FloorArea, parts: Partial<Booth> = {}): Booth {
@@ -41,7 +42,7 @@ describe('wheelchair-space: none may be taken', () => {
     const finding = judge(3300, 1500, seated);
     expect(finding).toMatchObject({ verdict: 'fail' });
     expect(finding.measured).toBeCloseTo(1500 + 1200 - (3000 - 482.6), 6);
-    expect(finding.message).toContain('the seat at Left takes');
+    expect(finding.message).toContain('Whoever sits at Left takes');
   });
 
   it('platforms and racks take space too', () => {
@@ -96,5 +97,63 @@ describe('wheelchair-space: none may be taken', () => {
     expect(found.map(({ verdict }) => verdict)).toEqual(['fail', 'unknown']);
     expect(found[1]!.missing).toMatchObject({ property: 'at', of: 'wheelchair-space RowB' });
     expect(found[0]!.caution).toContain('made up for elsewhere');
+  });
+});
+
+describe('wheelchair-space: what a reader is told', () => {
+  const tell = (x: number, y: number, parts?: Partial<Booth>) =>
+    told(booth(aWheelchairSpace('RowA', x, y, 900, 1200), parts), 'wheelchair-space');
+
+  it('where it stays free', () => {
+    expect(tell(500, 500)).toMatchInlineSnapshot(`
+      "pass, wheelchair-space RowA
+      The booth stays out of the wheelchair space RowA, and leaves a way to it.
+      at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)"
+    `);
+  });
+
+  it('where the booth stands in it, or people who sit', () => {
+    expect(tell(3100, 3100)).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      Left takes 600 mm of the wheelchair space RowA. Move it out.
+      : 600 against 0 mm, margin -600
+      at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)
+      see desks.Left: Left stands there"
+    `);
+    expect(
+      tell(3100, 1700, { seats: [aSeat('Tall', 750)], workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])] }),
+    ).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      Whoever sits at Left takes 383 mm of the wheelchair space RowA. Move the seat out.
+      : 382.6 against 0 mm, margin -382.6
+      at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)
+      see desks.Left: Left stands there"
+    `);
+  });
+
+  it('where it is closed in', () => {
+    expect(
+      told(
+        booth(aWheelchairSpace('RowA', 0, 0, 900, 1200), {
+          desks: [aDesk('Left', 1000), aDesk('Right', 1000)],
+          placements: [aPlacement(['Left'], 0, 1300), aPlacement(['Right'], 1000, 100)],
+        }),
+        'wheelchair-space',
+      ),
+    ).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      No side of the wheelchair space RowA has 914 mm of free floor beside it: the back wall, Left, the left wall, Right close it in. Leave a way to it.
+      at room.wheelchairSpaces.RowA, by 2010 ADA Standards 802.1.4 and 802.1.5"
+    `);
+  });
+
+  it('where it has no place', () => {
+    expect(told(booth({ ...aWheelchairSpace('RowA', 0, 0), at: undefined }), 'wheelchair-space'))
+      .toMatchInlineSnapshot(`
+      "unknown, wheelchair-space RowA
+      Cannot say whether RowA stays free. Add \`at\` to wheelchair-space RowA, such as \`at 6ft, 20ft\`.
+      at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)
+      ask at of wheelchair-space RowA, as at 6ft, 20ft, at room.wheelchairSpaces.RowA"
+    `);
   });
 });

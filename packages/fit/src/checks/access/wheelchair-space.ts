@@ -80,7 +80,10 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
       measured: reaching.depth,
       limit: 0,
       margin: -reaching.depth,
-      message: say`${reaching.what} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move it out.`,
+      message:
+        reaching.what === reaching.of
+          ? say`${reaching.what} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move it out.`
+          : say`Whoever sits at ${reaching.of} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move the seat out.`,
       related: placesOf(scene, [reaching]),
     };
   }

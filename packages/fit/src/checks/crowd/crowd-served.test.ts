@@ -3,6 +3,7 @@ import { normalCdf } from '../../bodies/normal.js';
 import { aBooth, aCrowd, aDesk, aSeat, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 function standing(height: number | readonly [number, number], women: number, cover = 0.9) {
   const workstations = [aStation('Sound', 'Left', undefined, ['Volunteers'])];
@@ -68,5 +69,31 @@ describe('crowd-served', () => {
   it('says nothing of named operators', () => {
     const booth = standing(1000, 0.5);
     expect(findingsOf({ ...booth, crowds: [] }, 'crowd-served')).toEqual([]);
+  });
+});
+
+describe('crowd-served: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof standing>) => told(standing(...args), 'crowd-served');
+
+  it('where as many are served as are wanted', () => {
+    expect(tell([850, 1150], 0.5)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Volunteers, stand
+      99% of Volunteers are served at Sound when standing: the 90% wanted are reached.
+      : 0.99 against 0.9 ratio, margin 0.09, shares 0.99 and 1
+      at workstations.Sound.people.Volunteers, by ANSUR II: Gordon et al. 2014, NATICK/TR-15/007
+      see crowds.Volunteers: what is known of Volunteers
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk; a top of 25 mm"
+    `);
+  });
+
+  it('where too few are', () => {
+    expect(tell(1000, 0.5)).toMatchInlineSnapshot(`
+      "marginal, workstation Sound, Volunteers, stand
+      31% of Volunteers are served at Sound when standing, where 90% are wanted; 76% are inside all outer limits. ‘Work height, standing’ leaves out most: start there.
+      : 0.31 against 0.9 ratio, margin -0.59, shares 0.31 and 0.76
+      at workstations.Sound.people.Volunteers, by ANSUR II: Gordon et al. 2014, NATICK/TR-15/007
+      see crowds.Volunteers: what is known of Volunteers
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk; a top of 25 mm"
+    `);
   });
 });

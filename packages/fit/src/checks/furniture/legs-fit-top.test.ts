@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Desk, Legs } from '../../booth.js';
 import { aBooth, aDesk, byDefault, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { told } from '../../testing/told.js';
 
 /** A top of 1500 × 700. */
 function booth(width: number, depth: number, inset?: number, desk: Partial<Desk> = {}, parts: Partial<Booth> = {}) {
@@ -60,5 +61,75 @@ describe('legs-fit-top: inside the top, with an edge to screw into', () => {
       verdict: 'pass',
       source: 'the file’s own limit: the frame is bolted through',
     });
+  });
+});
+
+describe('legs-fit-top: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'legs-fit-top');
+
+  it('where the top stands out, little, or not', () => {
+    expect(tell(1300, 600)).toMatchInlineSnapshot(`
+      "pass, desk Left
+      The top of Left stands out 50 mm over its legs at the near and far edge where it is least: an edge to screw into.
+      = 100 mm at each end, 50 mm at the near and far edge
+      : 50 against 25.4 mm, margin 24.6
+      at desks.Left.legs, by common practice, no source
+      granted the leg frame stands in the middle of the top
+      default a top of 25 mm"
+    `);
+    expect(tell(1480, 600)).toMatchInlineSnapshot(`
+      "marginal, desk Left
+      The top of Left stands out 10 mm over its legs at each end: too little of an edge to screw into. 25 mm is usual.
+      = 10 mm at each end, 50 mm at the near and far edge
+      : 10 against 25.4 mm, margin -15.4
+      at desks.Left.legs, by common practice, no source
+      granted the leg frame stands in the middle of the top
+      default a top of 25 mm"
+    `);
+    expect(tell(1300, 720)).toMatchInlineSnapshot(`
+      "fail, desk Left
+      The leg frame of Left stands out 10 mm beyond the top at the near and far edge. Take a smaller frame, or a larger top.
+      = 100 mm at each end, −10 mm at the near and far edge
+      : -10 against 0 mm, margin -10
+      at desks.Left.legs, by common practice, no source
+      granted the leg frame stands in the middle of the top
+      default a top of 25 mm"
+    `);
+    expect(tell(1300, 600, 10)).toMatchInlineSnapshot(`
+      "marginal, desk Left
+      The top of Left stands out 10 mm over its legs at the near edge: too little of an edge to screw into. 25 mm is usual.
+      = 100 mm at each end, 10 mm at the near edge, 90 mm at the far edge
+      : 10 against 25.4 mm, margin -15.4
+      at desks.Left.legs, by common practice, no source
+      default a top of 25 mm"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(1300, 600, undefined, { width: undefined })).toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether the legs of Left fit its top. Add \`width\` to desk Left, such as \`width 60in\`.
+      at desks.Left.legs, by common practice, no source
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
+    expect(tell(1300, 600, undefined, { depth: undefined })).toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether the legs of Left fit its top. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      at desks.Left.legs, by common practice, no source
+      ask depth of desk Left, as depth 27in, at desks.Left"
+    `);
+    expect(tell(1300, 600, undefined, { legs: { origin: nowhere, inset: byDefault(0) } })).toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether the legs of Left fit its top. Add \`width\` to the legs of desk Left, such as \`width 56in\`.
+      at desks.Left.legs, by common practice, no source
+      ask width of the legs of desk Left, as width 56in, at desks.Left.legs"
+    `);
+    expect(tell(1300, 600, undefined, { legs: { origin: nowhere, inset: byDefault(0), width: given(1300) } }))
+      .toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether the legs of Left fit its top. Add \`depth\` to the legs of desk Left, such as \`depth 24in\`.
+      at desks.Left.legs, by common practice, no source
+      ask depth of the legs of desk Left, as depth 24in, at desks.Left.legs"
+    `);
   });
 });

@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { POUND } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 const arm = (rating: number): Partial<ScreenUse> => ({ rating: given(rating) });
 
@@ -111,5 +112,82 @@ describe('load: things on a desk', () => {
 
   it('asks nothing of a desk without a rating', () => {
     expect(findingsOf(desk(undefined, 20, 1, 4), 'load')).toEqual([]);
+  });
+});
+
+describe('load: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof onArm>) => told(onArm(...args), 'load');
+
+  it('of a screen on an arm', () => {
+    expect(tell(5, 8)).toMatchInlineSnapshot(`
+      "pass, monitor Cues
+      Cues weighs 5 kg on an arm for 8 kg: within its rating.
+      : 5 against 8 kg, margin 3
+      at workstations.Sound.screens.0.rating, by the maker’s rating, as the file states it
+      see monitors.Cues.weight: what Cues weighs"
+    `);
+    expect(tell(10, 8)).toMatchInlineSnapshot(`
+      "fail, monitor Cues
+      Cues weighs 10 kg on an arm for 8 kg: 2 kg too much. It sinks or falls. Take a stronger arm.
+      : 10 against 8 kg, margin -2
+      at workstations.Sound.screens.0.rating, by the maker’s rating, as the file states it
+      see monitors.Cues.weight: what Cues weighs"
+    `);
+    expect(tell(20, 25)).toMatchInlineSnapshot(`
+      "marginal, monitor Cues
+      Cues weighs 20 kg on an arm for 25 kg, and a 75 or 100 mm mount is made for 14 kg. See that both have a larger pattern.
+      : 20 against 14 kg, margin -6
+      at workstations.Sound.screens.0.rating, by VESA FDMI part D
+      see monitors.Cues.weight: what Cues weighs"
+    `);
+  });
+
+  it('where its weight is not said', () => {
+    expect(tell(undefined, 8)).toMatchInlineSnapshot(`
+      "unknown, monitor Cues
+      Cannot say whether its arm carries Cues. Add \`weight\` to monitor Cues, such as \`weight 12lb\`.
+      at workstations.Sound.screens.0.monitor, by VESA FDMI part D
+      ask weight of monitor Cues, as weight 12lb, at monitors.Cues"
+    `);
+  });
+
+  it('of a desk', () => {
+    expect(tell(5, 8, { desks: [aDesk('Left', 1000, { rating: given(40) })] })).toMatchInlineSnapshot(`
+      "pass, monitor Cues
+      Cues weighs 5 kg on an arm for 8 kg: within its rating.
+      : 5 against 8 kg, margin 3
+      at workstations.Sound.screens.0.rating, by the maker’s rating, as the file states it
+      see monitors.Cues.weight: what Cues weighs
+
+      pass, desk Left
+      On Left stand 5 kg, and its rating is 40 kg.
+      = 5 kg Cues = 5 kg
+      : 5 against 40 kg, margin 35
+      at desks.Left.rating, by the maker’s rating, as the file states it"
+    `);
+    expect(tell(50, 80, { desks: [aDesk('Left', 1000, { rating: given(40) })] })).toMatchInlineSnapshot(`
+      "marginal, monitor Cues
+      Cues weighs 50 kg on an arm for 80 kg, and a 75 or 100 mm mount is made for 14 kg. See that both have a larger pattern.
+      : 50 against 14 kg, margin -36
+      at workstations.Sound.screens.0.rating, by VESA FDMI part D
+      see monitors.Cues.weight: what Cues weighs
+
+      fail, desk Left
+      On Left stand 50 kg, and its rating is 40 kg: 10 kg too much. Move something elsewhere, or take a stronger desk.
+      = 50 kg Cues = 50 kg
+      : 50 against 40 kg, margin -10
+      at desks.Left.rating, by the maker’s rating, as the file states it"
+    `);
+    expect(tell(undefined, 8, { desks: [aDesk('Left', 1000, { rating: given(40) })] })).toMatchInlineSnapshot(`
+      "unknown, monitor Cues
+      Cannot say whether its arm carries Cues. Add \`weight\` to monitor Cues, such as \`weight 12lb\`.
+      at workstations.Sound.screens.0.monitor, by VESA FDMI part D
+      ask weight of monitor Cues, as weight 12lb, at monitors.Cues
+
+      unknown, desk Left
+      Cannot say whether Left carries what stands on it. Add \`weight\` to monitor Cues, such as \`weight 12lb\`.
+      at desks.Left, by VESA FDMI part D
+      ask weight of monitor Cues, as weight 12lb, at monitors.Cues"
+    `);
   });
 });

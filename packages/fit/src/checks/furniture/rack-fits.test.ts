@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aRack, under } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 const inch = (value: number) => given(value * INCH);
 
@@ -149,5 +150,145 @@ describe('rack-fits: getting at it', () => {
       source: 'the file’s own limit: served from the rear',
     });
     expect(service(690, { overrides }).verdict).toBe('fail');
+  });
+});
+
+describe('rack-fits: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'rack-fits');
+  const loose = (x: number, y: number) =>
+    aBooth({
+      room: aRoom(10_000, 20_000),
+      racks: [aRack('Power', 12)],
+      placements: [aPlacement(['Power'], x, y)],
+    });
+
+  it('where it fits', () => {
+    expect(tell(30, 12)).toMatchInlineSnapshot(`
+      "pass, rack Power
+      Power fits under Left, with 7 in to spare where it is tightest.
+      = 12 units × 44.45 mm + 0 in frame = 21 in high, under 29 in; 0 in setback + 20 in + 0 in plugs = 20 in deep, under 27 in; 0 in from the left + 22 in = 22 in wide, under 60 in
+      : 508 against 685.8 mm, margin 177.8
+      at racks.Power.under.desk, by EIA-310 for the unit; geometry
+      see desks.Left: the desk Left
+      granted Power has no frame, feet or castors beyond its units; Power needs no room for plugs behind it"
+    `);
+  });
+
+  it('where it is too high, and where the desk can be raised', () => {
+    expect(tell(20, 12)).toMatchInlineSnapshot(`
+      "fail, rack Power
+      Power is 21 in high and Left leaves 19 in below it: 2 in too much. Choose a smaller rack, or another place for it.
+      = 12 units × 44.45 mm + 0 in frame = 21 in high, under 19 in; 0 in setback + 20 in + 0 in plugs = 20 in deep, under 27 in; 0 in from the left + 22 in = 22 in wide, under 60 in
+      : 533.4 against 482.6 mm, margin -50.8
+      at racks.Power.under.desk, by EIA-310 for the unit; geometry
+      see desks.Left: the desk Left
+      granted Power has no frame, feet or castors beyond its units; Power needs no room for plugs behind it"
+    `);
+    expect(tell([20, 40], 12)).toMatchInlineSnapshot(`
+      "marginal, rack Power
+      Power is 21 in high and Left leaves 19 in below it: 2 in too much. It fits only with Left raised.
+      = 12 units × 44.45 mm + 0 in frame = 21 in high, under 19 in; 0 in setback + 20 in + 0 in plugs = 20 in deep, under 27 in; 0 in from the left + 22 in = 22 in wide, under 60 in
+      : 533.4 against 482.6 mm, margin -50.8
+      at racks.Power.under.desk, by EIA-310 for the unit; geometry
+      see desks.Left: the desk Left
+      granted Power has no frame, feet or castors beyond its units; Power needs no room for plugs behind it"
+    `);
+  });
+
+  it('where it is too deep, or too wide', () => {
+    expect(tell(30, 12, { depth: inch(30) })).toMatchInlineSnapshot(`
+      "fail, rack Power
+      Power reaches 30 in from the near edge of Left, plugs included, and the desk is 27 in deep: 3 in too much. Choose a smaller rack, or another place for it.
+      = 12 units × 44.45 mm + 0 in frame = 21 in high, under 29 in; 0 in setback + 30 in + 0 in plugs = 30 in deep, under 27 in; 0 in from the left + 22 in = 22 in wide, under 60 in
+      : 762 against 685.8 mm, margin -76.2
+      at racks.Power.under.desk, by EIA-310 for the unit; geometry
+      see desks.Left: the desk Left
+      granted Power has no frame, feet or castors beyond its units; Power needs no room for plugs behind it"
+    `);
+    expect(tell(30, 12, under('Left', 50 * INCH))).toMatchInlineSnapshot(`
+      "fail, rack Power
+      Power reaches 72 in from the left end of Left, and the desk is 60 in wide: 12 in too much. Choose a smaller rack, or another place for it.
+      = 12 units × 44.45 mm + 0 in frame = 21 in high, under 29 in; 0 in setback + 20 in + 0 in plugs = 20 in deep, under 27 in; 50 in from the left + 22 in = 72 in wide, under 60 in
+      : 1828.8 against 1524 mm, margin -304.8
+      at racks.Power.under.desk, by EIA-310 for the unit; geometry
+      see desks.Left: the desk Left
+      granted Power has no frame, feet or castors beyond its units; Power needs no room for plugs behind it"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(30, 12, { units: undefined })).toMatchInlineSnapshot(`
+      "unknown, rack Power
+      Cannot say whether Power fits under Left. Add \`units\` to rack Power, such as \`units 12\`.
+      at racks.Power, by EIA-310
+      ask units of rack Power, as units 12, at racks.Power"
+    `);
+    expect(tell(30, 12, { width: undefined })).toMatchInlineSnapshot(`
+      "unknown, rack Power
+      Cannot say whether Power fits under Left. Add \`width\` to rack Power, such as \`width 22in\`.
+      at racks.Power, by EIA-310
+      ask width of rack Power, as width 22in, at racks.Power"
+    `);
+    expect(tell(30, 12, { depth: undefined })).toMatchInlineSnapshot(`
+      "unknown, rack Power
+      Cannot say whether Power fits under Left. Add \`depth\` to rack Power, such as \`depth 20in\`.
+      at racks.Power, by EIA-310
+      ask depth of rack Power, as depth 20in, at racks.Power"
+    `);
+    expect(tell(30, 12, {}, { height: undefined })).toMatchInlineSnapshot(`
+      "unknown, rack Power
+      Cannot say whether Power fits under Left. Add \`height\` to desk Left, such as \`height 40in\`.
+      at racks.Power, by EIA-310
+      ask height of desk Left, as height 40in, at desks.Left"
+    `);
+    expect(tell(30, 12, {}, { width: undefined })).toMatchInlineSnapshot(`
+      "unknown, rack Power
+      Cannot say whether Power fits under Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      at racks.Power, by EIA-310
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
+    expect(tell(30, 12, {}, { depth: undefined })).toMatchInlineSnapshot(`
+      "unknown, rack Power
+      Cannot say whether Power fits under Left. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      at racks.Power, by EIA-310
+      ask depth of desk Left, as depth 27in, at desks.Left"
+    `);
+  });
+
+  it('of the floor before and behind one that stands alone', () => {
+    expect(told(loose(3000, 3000), 'rack-fits')).toMatchInlineSnapshot(`
+      "pass, rack Power
+      There is room to get at Power: 3000 mm before it, 16500 mm behind it.
+      = 3000 mm before it, to the back wall; 16500 mm behind it, to the stage wall
+      : 3000 against 914.4 mm, margin 2085.6
+      at racks.Power, by service clearances in three makers’ manuals
+      granted seats near the rack can be moved"
+    `);
+    expect(told(loose(3000, 500), 'rack-fits')).toMatchInlineSnapshot(`
+      "fail, rack Power
+      500 mm is free before Power, to the back wall; working on it takes 914 mm. Move it, or keep it on castors to pull it out.
+      = 500 mm before it, to the back wall; 19000 mm behind it, to the stage wall
+      : 500 against 762 mm, margin -262
+      at racks.Power, by service clearances in three makers’ manuals
+      granted seats near the rack can be moved"
+    `);
+    expect(
+      told(
+        {
+          ...loose(3000, 3000),
+          desks: [aDesk('Left', 1000)],
+          placements: [aPlacement(['Power'], 3000, 3000), aPlacement(['Left'], 3000, 3700)],
+        },
+        'rack-fits',
+      ),
+    ).toMatchInlineSnapshot(`
+      "marginal, rack Power
+      200 mm is free behind Power, to Left; working on it takes 610 mm. Move it, or keep it on castors to pull it out.
+      = 3000 mm before it, to the back wall; 200 mm behind it, to Left
+      : 200 against 609.6 mm, margin -409.6
+      at racks.Power, by service clearances in three makers’ manuals
+      see desks.Left: Left stands there
+      granted seats near the rack can be moved"
+    `);
   });
 });

@@ -3,6 +3,7 @@ import type { Booth, Desk, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/floor.js';
+import { told } from '../../testing/told.js';
 
 /** A desk 1500 × 700 with screens 500 wide and 300 high: A, B and C. */
 function booth(screens: readonly ScreenUse[], desk: Partial<Desk> = {}, parts: Partial<Booth> = {}): Booth {
@@ -142,5 +143,86 @@ describe('screens-fit-desk: what is missing', () => {
   it('asks nothing of a desk without screens, and says how deep it takes a screen to be', () => {
     expect(all([])).toEqual([]);
     expect(judge([aScreen('A', 750, 500)]).assumptions).toEqual(['a screen is 50 mm deep behind its face']);
+  });
+});
+
+describe('screens-fit-desk: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'screens-fit-desk');
+
+  it('where they fit', () => {
+    expect(tell([aScreen('A', 400, 300), aScreen('B', 1100, 300)])).toMatchInlineSnapshot(`
+      "pass, desk Left
+      The screens on Left fit: A 500 mm wide, B 500 mm wide, on 1500 mm.
+      at desks.Left, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+  });
+
+  it('where one reaches past an end, or over an edge', () => {
+    expect(tell([aScreen('A', 100, 300)])).toMatchInlineSnapshot(`
+      "fail, monitor A
+      A is 500 mm wide and reaches 150 mm past the left end of Left. Move it, or take a wider desk.
+      : 150 against 0 mm, margin -150
+      at workstations.Sound.screens.0.monitor, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+    expect(tell([aScreen('A', 1400, 300)])).toMatchInlineSnapshot(`
+      "fail, monitor A
+      A is 500 mm wide and reaches 150 mm past the right end of Left. Move it, or take a wider desk.
+      : 150 against 0 mm, margin -150
+      at workstations.Sound.screens.0.monitor, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+    expect(tell([aScreen('A', 750, 690)])).toMatchInlineSnapshot(`
+      "pass, desk Left
+      The screens on Left fit: A 500 mm wide, on 1500 mm.
+      at desks.Left, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+    expect(tell([aScreen('A', 750, 10, { turn: given(40) })])).toMatchInlineSnapshot(`
+      "marginal, monitor A
+      A reaches 151 mm over the near edge of Left. See that nobody runs into it.
+      : 150.7 against 0 mm, margin -150.7
+      at workstations.Sound.screens.0.monitor, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+    expect(tell([aScreen('A', 750, 690, { rating: given(10) })])).toMatchInlineSnapshot(`
+      "pass, desk Left
+      The screens on Left fit: A 500 mm wide, on 1500 mm.
+      at desks.Left, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+  });
+
+  it('where two stand in one place', () => {
+    expect(tell([aScreen('A', 600, 300), aScreen('B', 900, 300)])).toMatchInlineSnapshot(`
+      "fail, monitor B
+      B and A stand in one place: they overlap by 200 mm. Move them apart, or set one above the other.
+      : 200 against 0 mm, margin -200
+      at workstations.Sound.screens.1.monitor, by geometry
+      see workstations.Sound.screens.0.monitor: A stands here too
+      granted a screen is 50 mm deep behind its face"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell([aScreen('A', 750, 300)], { width: undefined })).toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether the screens fit on Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      at desks.Left, by geometry
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
+    expect(tell([aScreen('A', 750, 300)], { depth: undefined })).toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether the screens fit on Left. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      at desks.Left, by geometry
+      ask depth of desk Left, as depth 27in, at desks.Left"
+    `);
+    expect(tell([aScreen('A', 750, 300, { setback: undefined })])).toMatchInlineSnapshot(`
+      "unknown, monitor A
+      Cannot say whether A fits on Left. Add \`setback\` to monitor A, such as \`setback 20in\`.
+      at workstations.Sound.screens.0.monitor, by geometry
+      ask setback of monitor A, as setback 20in, at workstations.Sound.screens.0"
+    `);
   });
 });

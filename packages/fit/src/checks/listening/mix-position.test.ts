@@ -3,6 +3,7 @@ import type { Booth, Room } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 /** A desk 1500 wide with its near left corner at (x, y), in a room 10 m wide with a stage 15 m from the back wall. */
 function booth(x: number, y: number, room: Partial<Room> = {}, parts: Partial<Booth> = {}): Booth {
@@ -88,5 +89,81 @@ describe('mix-position: information, never a fault', () => {
     expect(judge(0, 0, {}, { placements: [] })).toMatchObject({ verdict: 'unknown', missing: { property: 'place' } });
     const workstations = [aStation('Words', 'Left', undefined, ['Noor'], { task: given('keyboard') })];
     expect(findingsOf(booth(0, 0, {}, { workstations }), 'mix-position')).toEqual([]);
+  });
+});
+
+describe('mix-position: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'mix-position');
+
+  it('on the centre line, and beside it', () => {
+    expect(tell(4250, 5000)).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      If sound is mixed at Sound: it is 10000 mm from the stage, on the centre line. That is 67% of the way from the stage to the back wall. Sources disagree whether the centre line is best or to be kept off. Information only: listen there before you build.
+      = 15000 mm from back wall to stage − 5000 mm = 10000 mm
+      : 10000 against nothing mm, margin nothing
+      at workstations.Sound, by sources disagree: American Society of Theatre Consultants; C. Taipale
+      granted the stage is in the middle of the room"
+    `);
+    expect(tell(2000, 5000)).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      If sound is mixed at Sound: it is 10000 mm from the stage, 2250 mm left of the centre line. That is 67% of the way from the stage to the back wall. Sources disagree whether the centre line is best or to be kept off. Information only: listen there before you build.
+      = 15000 mm from back wall to stage − 5000 mm = 10000 mm
+      : 10000 against nothing mm, margin nothing
+      at workstations.Sound, by sources disagree: American Society of Theatre Consultants; C. Taipale
+      granted the stage is in the middle of the room"
+    `);
+    expect(tell(7000, 5000)).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      If sound is mixed at Sound: it is 10000 mm from the stage, 2750 mm right of the centre line. That is 67% of the way from the stage to the back wall. Sources disagree whether the centre line is best or to be kept off. Information only: listen there before you build.
+      = 15000 mm from back wall to stage − 5000 mm = 10000 mm
+      : 10000 against nothing mm, margin nothing
+      at workstations.Sound, by sources disagree: American Society of Theatre Consultants; C. Taipale
+      granted the stage is in the middle of the room"
+    `);
+  });
+
+  it('under a balcony', () => {
+    expect(tell(4250, 5000, balcony(8000))).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      If sound is mixed at Sound: it is 10000 mm from the stage, on the centre line, under the balcony. That is 67% of the way from the stage to the back wall. Sources disagree whether the centre line is best or to be kept off; most advise against a place under a balcony. Information only: listen there before you build.
+      = 15000 mm from back wall to stage − 5000 mm = 10000 mm
+      : 10000 against nothing mm, margin nothing
+      at workstations.Sound, by sources disagree: American Society of Theatre Consultants; C. Taipale
+      granted the stage is in the middle of the room"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(4250, 5000, { stage: undefined })).toMatchInlineSnapshot(`
+      "unknown, booth Test booth
+      Cannot say how far the sound operator is from the stage. Add \`stage\` to room, such as \`stage { edge 55ft }\`.
+      at room, by American Society of Theatre Consultants, on the sound mix position
+      ask stage of room, as stage { edge 55ft }, at room"
+    `);
+    expect(tell(4250, 5000, {}, { room: undefined })).toMatchInlineSnapshot(`
+      "unknown, booth Test booth
+      Cannot say how far the sound operator is from the stage. Add \`stage\` to the file, in its room, such as \`stage { edge 55ft }\`.
+      at undefined, by American Society of Theatre Consultants, on the sound mix position
+      ask stage of the file, in its room, as stage { edge 55ft }, at undefined"
+    `);
+    expect(tell(4250, 5000, {}, { placements: [] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say how far Sound is from the stage. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      at workstations.Sound, by American Society of Theatre Consultants, on the sound mix position
+      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+    `);
+    expect(tell(4250, 5000, { stage: { origin: nowhere } })).toMatchInlineSnapshot(`
+      "unknown, booth Test booth
+      Cannot say how far the sound operator is from the stage. Add \`edge\` to stage, such as \`edge 55ft\`.
+      at room.stage, by American Society of Theatre Consultants, on the sound mix position
+      ask edge of stage, as edge 55ft, at room.stage"
+    `);
+    expect(tell(4250, 5000, { width: undefined })).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      If sound is mixed at Sound: it is 10000 mm from the stage. That is 67% of the way from the stage to the back wall. Sources disagree whether the centre line is best or to be kept off. Information only: listen there before you build.
+      = 15000 mm from back wall to stage − 5000 mm = 10000 mm
+      : 10000 against nothing mm, margin nothing
+      at workstations.Sound, by sources disagree: American Society of Theatre Consultants; C. Taipale"
+    `);
   });
 });

@@ -5,6 +5,7 @@ import { findingOf } from '../../testing/findings.js';
 import { aPlatform } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 const edge = (height: number, platform: Partial<Platform> = {}, parts: Partial<Booth> = {}) =>
   findingOf(aBooth({ show: 'in', platforms: [aPlatform('Riser', height, platform)], ...parts }), 'platform-edge');
@@ -53,5 +54,76 @@ describe('platform-edge: above 30 in, a guard of 42 in', () => {
       verdict: 'fail',
       source: 'the file’s own limit: asked for by the inspector',
     });
+  });
+});
+
+describe('platform-edge: what a reader is told', () => {
+  const tell = (height: number, platform: Partial<Platform> = {}, parts: Partial<Booth> = {}) =>
+    told(aBooth({ show: 'in', platforms: [aPlatform('Riser', height, platform)], ...parts }), 'platform-edge');
+
+  it('where it is low', () => {
+    expect(tell(20 * INCH)).toMatchInlineSnapshot(`
+      "pass, platform Riser
+      Riser is 20 in high: not more than the 30 in beyond which a guard is published.
+      : 508 against 762 mm, margin 254
+      at platforms.Riser.height, by IBC 2018 1015.2 and 1015.3"
+    `);
+  });
+
+  it('where it is high, guarded or not', () => {
+    expect(tell(40 * INCH, guard(42))).toMatchInlineSnapshot(`
+      "pass, platform Riser
+      Riser is 40 in high, and its guard of 42 in is not below 42 in.
+      : 1066.8 against 1066.8 mm, margin 0
+      at platforms.Riser.guard, by IBC 2018 1015.2 and 1015.3
+      see platforms.Riser.height: Riser is this high"
+    `);
+    expect(tell(40 * INCH, guard(36))).toMatchInlineSnapshot(`
+      "fail, platform Riser
+      Riser is 40 in high and its guard is only 36 in high: people fall off its edge. Guard it to 42 in above its floor.
+      : 914.4 against 1066.8 mm, margin -152.4
+      at platforms.Riser.guard, by IBC 2018 1015.2 and 1015.3
+      see platforms.Riser.height: Riser is this high
+      do Raise the guard of Riser to 42in | platforms.Riser.guard := 42in"
+    `);
+    expect(tell(40 * INCH)).toMatchInlineSnapshot(`
+      "fail, platform Riser
+      Riser is 40 in high and the file names no guard: people fall off its edge. Guard it to 42 in above its floor.
+      : 0 against 1066.8 mm, margin -1066.8
+      at platforms.Riser, by IBC 2018 1015.2 and 1015.3
+      see platforms.Riser.height: Riser is this high"
+    `);
+  });
+
+  it('where its height is not said', () => {
+    expect(tell(1, { height: undefined })).toMatchInlineSnapshot(`
+      "unknown, platform Riser
+      Cannot say whether Riser takes a guard. Add \`height\` to platform Riser, such as \`height 8in\`.
+      at platforms.Riser, by IBC 2018 1015.2 and 1015.3
+      ask height of platform Riser, as height 8in, at platforms.Riser"
+    `);
+  });
+
+  it('in England, and where the file has a limit of its own', () => {
+    expect(tell(1000, guard(36), { limits: 'uk' })).toMatchInlineSnapshot(`
+      "fail, platform Riser
+      Riser is 39 3/8 in high and its guard is only 36 in high: people fall off its edge. Guard it to 42 in above its floor.
+      : 914.4 against 1066.8 mm, margin -152.4
+      at platforms.Riser.guard, by IBC 2018 1015.2 and 1015.3
+      see platforms.Riser.height: Riser is this high
+      do Raise the guard of Riser to 42in | platforms.Riser.guard := 42in
+      granted no UK figure was read for this: the US figure stands in"
+    `);
+    expect(
+      tell(40 * INCH, guard(36), {
+        overrides: [{ check: 'platform-edge', value: 30 * INCH, reason: 'a rope', origin: nowhere }],
+      }),
+    ).toMatchInlineSnapshot(`
+      "pass, platform Riser
+      Riser is 40 in high, and its guard of 36 in is not below 30 in.
+      : 914.4 against 762 mm, margin 152.4
+      at platforms.Riser.guard, by the file’s own limit: a rope
+      see platforms.Riser.height: Riser is this high; overrides.0: the file’s own limit: a rope"
+    `);
   });
 });

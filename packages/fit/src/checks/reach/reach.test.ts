@@ -14,6 +14,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 function aControl(setback: number, parts: Partial<Control> = {}): Control {
   return {
@@ -192,3 +193,132 @@ function without<T extends object, K extends keyof T>(whole: T, key: K): Omit<T,
   const { [key]: _, ...rest } = whole;
   return rest;
 }
+
+describe('reach: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof working>) => told(working(...args), 'reach');
+
+  it('of a control in constant use: within easy reach, farther, and too far', () => {
+    expect(tell(aControl(250))).toMatchInlineSnapshot(`
+      "pass, control Faders
+      Faders is 250 mm from the shoulders of whoever works at Sound: easy to work at.
+      : 250 against 400 mm, margin 150
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      granted Faders is straight ahead
+      default shoes of 25 mm; people sit 40 mm lower than upright; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(aControl(330))).toMatchInlineSnapshot(`
+      "pass, control Faders
+      Faders is 330 mm from the shoulders of whoever works at Sound: easy to work at.
+      : 330 against 400 mm, margin 70
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      granted Faders is straight ahead
+      default shoes of 25 mm; people sit 40 mm lower than upright; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(aControl(600))).toMatchInlineSnapshot(`
+      "fail, control Faders
+      Faders is 600 mm from the shoulders of whoever works at Sound; beyond 400 mm arms tire. Bring it nearer: set its setback to 400mm.
+      : 600 against 450 mm, margin -150
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      do Bring Faders nearer: setback 400mm | workstations.Sound.controls.Faders.setback := 400mm
+      granted Faders is straight ahead
+      default shoes of 25 mm; people sit 40 mm lower than upright; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('of one beside the operator', () => {
+    expect(tell(aControl(200, { at: given(100) }))).toMatchInlineSnapshot(`
+      "fail, control Faders
+      Faders is 680 mm from the shoulders of whoever works at Sound; beyond 400 mm arms tire. Move it along the desk to the operator: no setback brings it within 400 mm.
+      : 680.07 against 450 mm, margin -230.07
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      default shoes of 25 mm; people sit 40 mm lower than upright; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(aControl(200, { at: given(1400), depth: given(100), width: given(200) }))).toMatchInlineSnapshot(`
+      "fail, control Faders
+      Faders is 696 mm from the shoulders of whoever works at Sound; beyond 400 mm arms tire. Move it along the desk to the operator: no setback brings it within 400 mm.
+      : 696.42 against 450 mm, margin -246.42
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      default shoes of 25 mm; people sit 40 mm lower than upright; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('of one in occasional use', () => {
+    expect(tell(aControl(300, occasional))).toMatchInlineSnapshot(`
+      "pass, control Faders, Noor, stand
+      Faders is 300 mm away from the shoulders of Noor standing, whose arm goes 400 mm at that height: within reach.
+      : 300 against 400 mm, margin 100, shares 1 and 1
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      see operators.Noor: what is known of Noor
+      granted Faders is straight ahead
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(aControl(700, occasional))).toMatchInlineSnapshot(`
+      "fail, control Faders, Noor, stand
+      Faders is 700 mm away from the shoulders of Noor standing, whose arm goes 400 mm at that height: out of reach. Bring it nearer: set its setback to 400mm.
+      : 700 against 400 mm, margin -300, shares 0 and 0
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      see operators.Noor: what is known of Noor
+      do Bring Faders nearer: setback 400mm | workstations.Sound.controls.Faders.setback := 400mm
+      granted Faders is straight ahead
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(aControl(100, { ...occasional, at: given(1500) }))).toMatchInlineSnapshot(`
+      "fail, control Faders, Noor, stand
+      Faders is 757 mm away from the shoulders of Noor standing, whose arm goes 400 mm at that height: out of reach. Move it along the desk to the operator: no setback brings it within 400 mm.
+      : 756.64 against 400 mm, margin -356.64, shares 0 and 0
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('of one too high for anybody there', () => {
+    expect(tell(aControl(100, { ...occasional, height: given(1500) }))).toMatchInlineSnapshot(`
+      "fail, control Faders, Noor, stand
+      Faders is 100 mm away from the shoulders of Noor standing, whose arm goes 0 mm at that height: out of reach. Lower it: no arm there goes so high.
+      : 100 against 0 mm, margin -100, shares 0 and 0
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      see operators.Noor: what is known of Noor
+      granted Faders is straight ahead
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('of somebody of whom little is known', () => {
+    expect(tell(aControl(480, occasional), {}, { operators: [anOperator('Noor', { stature: 1600 })] }))
+      .toMatchInlineSnapshot(`
+        "marginal, control Faders, Noor, stand
+        Faders is 480 mm away from the shoulders of Noor standing, whose arm goes 483 mm at that height, but arms differ. Bring it nearer: set its setback to 430mm.
+        : 480 against 483.11 mm, margin 3.11, shares 0.52 and 0.52
+        at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+        see operators.Noor: what is known of Noor
+        do Bring Faders nearer: setback 430mm | workstations.Sound.controls.Faders.setback := 430mm
+        granted Faders is straight ahead
+        default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+      `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(aControl(1, { setback: undefined }))).toMatchInlineSnapshot(`
+      "unknown, control Faders
+      Cannot say whether Faders is within reach at Sound. Add \`setback\` to control Faders, such as \`setback 4in\`.
+      at workstations.Sound.controls.Faders, by AUVA, grasping space
+      ask setback of control Faders, as setback 4in, at workstations.Sound.controls.Faders"
+    `);
+    expect(tell(aControl(300), {}, { desks: [aDesk('Left', 1000, { width: undefined })] })).toMatchInlineSnapshot(`
+      "pass, control Faders
+      Faders is 300 mm from the shoulders of whoever works at Sound: easy to work at.
+      : 300 against 400 mm, margin 100
+      at workstations.Sound.controls.Faders.setback, by AUVA, grasping space
+      granted Faders is straight ahead
+      default shoes of 25 mm; people sit 40 mm lower than upright; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(aControl(300, occasional), {}, { desks: [aDesk('Left', 1, { height: undefined })] }))
+      .toMatchInlineSnapshot(`
+        "unknown, control Faders, stand
+        Cannot say whether Faders is within reach at Sound. Add \`height\` to desk Left, such as \`height 40in\`.
+        at workstations.Sound.controls.Faders, by AUVA, grasping space
+        ask height of desk Left, as height 40in, at desks.Left"
+      `);
+  });
+});

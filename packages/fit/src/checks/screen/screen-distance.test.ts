@@ -13,6 +13,7 @@ import {
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 /** A standing eye 1500 above the floor. */
 function looking(screen: ScreenUse, station: Partial<Workstation> = {}, parts: Partial<Booth> = {}): Booth {
@@ -128,3 +129,73 @@ describe('screen-distance: eye to the middle, preferred 500..1000, outer at leas
 function centreOverDesk(distance: number): Partial<ScreenUse> {
   return { height: { line: 'centre', over: 'desk', distance: given(distance) } };
 }
+
+describe('screen-distance: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof looking>) => told(looking(...args), 'screen-distance');
+
+  it('where it is right, too near, and too far', () => {
+    expect(tell(aScreen('Cues', 700, 'centre', 1500))).toMatchInlineSnapshot(`
+      "pass, monitor Cues, Noor, stand
+      Cues is 700 mm from the eyes of Noor standing: a good viewing distance.
+      : 700 against 500 mm, margin 200, shares 1 and 1
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    expect(tell(aScreen('Cues', 450, 'centre', 1500))).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues is 450 mm from the eyes of Noor standing; nearer than 500 mm tires the eyes. Move it back: set its setback to 520 mm.
+      : 450 against 500 mm, margin -50, shares 0 and 1
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      weigh Move it back: setback 520mm | workstations.Sound.screens.0.setback := 520mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    expect(tell(aScreen('Cues', 380, 'centre', 1500))).toMatchInlineSnapshot(`
+      "fail, monitor Cues, Noor, stand
+      Cues is 380 mm from the eyes of Noor standing; nearer than 500 mm tires the eyes. Move it back: set its setback to 520 mm.
+      : 380 against 400 mm, margin -20, shares 0 and 0
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      weigh Move it back: setback 520mm | workstations.Sound.screens.0.setback := 520mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    expect(tell(aScreen('Cues', 1200, 'centre', 1500))).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues is 1200 mm from the eyes of Noor standing; beyond 1000 mm text must grow. Bring it nearer: set its setback to 980 mm.
+      : 1200 against 1000 mm, margin -200, shares 0 and 1
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      weigh Bring it nearer: setback 980mm | workstations.Sound.screens.0.setback := 980mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+  });
+
+  it('of somebody of whom little is known', () => {
+    expect(tell(aScreen('Cues', 420, 'centre', 1250), {}, { operators: [anOperator('Noor', { stature: 1600 })] }))
+      .toMatchInlineSnapshot(`
+        "marginal, monitor Cues, Noor, stand
+        Cues is 498 mm from the eyes of Noor standing; nearer than 500 mm tires the eyes. Move it back: set its setback to 440 mm.
+        : 497.87 against 500 mm, margin -2.13, shares 0.42 and 1
+        at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+        see operators.Noor: what is known of Noor
+        weigh Move it back: setback 440mm | workstations.Sound.screens.0.setback := 440mm
+        default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+      `);
+  });
+
+  it('where it is not said where the screen stands, or at what eyes', () => {
+    expect(tell(aScreen('Cues', 700, 'centre', 1500, { setback: undefined }))).toMatchInlineSnapshot(`
+      "unknown, monitor Cues
+      Cannot say how far the eye is from Cues at Sound. Add \`setback\` to monitor Cues, such as \`setback 20in\`.
+      at workstations.Sound.screens.0.monitor, by OSHA Computer Workstations, monitors
+      ask setback of monitor Cues, as setback 20in, at workstations.Sound.screens.0"
+    `);
+    expect(tell(aScreen('Cues', 700, 'centre', 1500), { postures: given(['sit'] as const) })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, sit
+      Cannot say how far the eye is from the screens of Sound. Add \`stool\` to workstation Sound, such as \`stool Tall\`.
+      at workstations.Sound, by OSHA Computer Workstations, monitors
+      ask stool of workstation Sound, as stool Tall, at workstations.Sound"
+    `);
+  });
+});

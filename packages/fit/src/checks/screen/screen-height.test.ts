@@ -1,9 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, ScreenUse } from '../../booth.js';
-import { aBooth, aDesk, aMeasuredOperator, anOperator, aSeat, aStation, byDefault } from '../../testing/booths.js';
+import {
+  aBooth,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  byDefault,
+  given,
+} from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 const EYE = 1500;
 
@@ -123,5 +133,156 @@ describe('screen-height: top 0 / +20, middle 0..−30, bottom −33 / −60', ()
     const { diagonal: _, ...monitor } = aMonitor('Cues');
     const finding = judge(aScreen('Cues', 1000, 'centre', 1400), { monitors: [monitor] });
     expect(finding).toMatchObject({ verdict: 'unknown', missing: { property: 'diagonal', of: 'monitor Cues' } });
+  });
+});
+
+describe('screen-height: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof looking>) => told(looking(...args), 'screen-height');
+
+  it('where the screen is at a good height, too high, and too low', () => {
+    expect(tell(aScreen('Cues', 1000, 'centre', at(-15)))).toMatchInlineSnapshot(`
+      "pass, monitor Cues, Noor, stand
+      Cues is at a good height for Noor standing: its middle is 15° below eye level.
+      = top −7°, middle −15°, bottom −23° from eye level
+      : -6.73 against 0 deg, margin 6.73, shares 1 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+    expect(tell(aScreen('Cues', 1000, 'top', at(5)))).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      For Noor standing, Cues stands badly: its top edge is 5° above eye level, so the head tips back. Lower Cues to top 1475 mm above the floor: suits Noor standing.
+      = top 5°, middle −4°, bottom −12° from eye level
+      : 5 against 0 deg, margin -5, shares 0 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      do Lower Cues to top 1475 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1475mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+    expect(tell(aScreen('Cues', 1000, 'bottom', at(-50)))).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      For Noor standing, Cues stands badly: its middle is 46° below eye level and its bottom edge is 50° below eye level, so the neck bends. Raise Cues to bottom 1175 mm above the floor: suits Noor standing.
+      = top −42°, middle −46°, bottom −50° from eye level
+      : -50 against -33 deg, margin -17, shares 0 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      do Raise Cues to bottom 1175 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1175mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+    expect(tell(aScreen('Cues', 1000, 'bottom', at(-61)))).toMatchInlineSnapshot(`
+      "fail, monitor Cues, Noor, stand
+      For Noor standing, Cues stands badly: its middle is 59° below eye level and its bottom edge is 61° below eye level, so the neck bends. Raise Cues to bottom 1175 mm above the floor: suits Noor standing.
+      = top −56°, middle −59°, bottom −61° from eye level
+      : -61 against -60 deg, margin -1, shares 0 and 0
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      do Raise Cues to bottom 1175 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1175mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+  });
+
+  it('of a large one, whose edges are far apart', () => {
+    expect(tell(aScreen('Cues', 500, 'centre', at(0)), { monitors: [aMonitor('Cues', 1500)] })).toMatchInlineSnapshot(`
+      "fail, monitor Cues, Noor, stand
+      For Noor standing, Cues stands badly: its top edge is 42° above eye level and its bottom edge is 42° below eye level, so the head tips back.
+      = top 42°, middle 0°, bottom −42° from eye level
+      : 41.99 against 20 deg, margin -21.99, shares 0 and 0
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+  });
+
+  it('of a small one, whose middle decides', () => {
+    expect(tell(aScreen('Cues', 1000, 'centre', at(-31)), { monitors: [aMonitor('Cues', 20)] })).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      For Noor standing, Cues stands badly: its middle is 31° below eye level, so the neck bends. Raise Cues to centre 1325 mm above the floor: suits Noor standing.
+      = top −31°, middle −31°, bottom −31° from eye level
+      : -31 against -30 deg, margin -1, shares 0 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      do Raise Cues to centre 1325 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1325mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+    expect(tell(aScreen('Cues', 1000, 'centre', at(0.05)), { monitors: [aMonitor('Cues', 1)] })).toMatchInlineSnapshot(`
+      "pass, monitor Cues, Noor, stand
+      Cues is at a good height for Noor standing: its middle is 0° above eye level.
+      = top 0°, middle 0°, bottom 0° from eye level
+      : 0.07 against 0 deg, margin -0.07, shares 1 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+  });
+
+  it('above a desk', () => {
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'top', over: 'desk', distance: given(700) } })))
+      .toMatchInlineSnapshot(`
+        "marginal, monitor Cues, Noor, stand
+        For Noor standing, Cues stands badly: its top edge is 11° above eye level, so the head tips back. Lower Cues to top 475 mm above the desk: suits Noor standing.
+        = top 11°, middle 3°, bottom −6° from eye level
+        : 11.31 against 0 deg, margin -11.31, shares 0 and 1
+        at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+        see operators.Noor: what is known of Noor
+        do Lower Cues to top 475 mm above the desk: suits Noor standing | workstations.Sound.screens.0.height.distance := 475mm
+        default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+      `);
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'bottom', over: 'desk', distance: given(500) } })))
+      .toMatchInlineSnapshot(`
+        "marginal, monitor Cues, Noor, stand
+        For Noor standing, Cues stands badly: its top edge is 17° above eye level, so the head tips back. Lower Cues to bottom 175 mm above the desk: suits Noor standing.
+        = top 17°, middle 9°, bottom 0° from eye level
+        : 16.7 against 0 deg, margin -16.7, shares 0 and 1
+        at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+        see operators.Noor: what is known of Noor
+        do Lower Cues to bottom 175 mm above the desk: suits Noor standing | workstations.Sound.screens.0.height.distance := 175mm
+        default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+      `);
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'centre', over: 'desk', distance: given(700) } })))
+      .toMatchInlineSnapshot(`
+        "marginal, monitor Cues, Noor, stand
+        For Noor standing, Cues stands badly: its top edge is 19° above eye level, so the head tips back. Lower Cues to centre 325 mm above the desk: suits Noor standing.
+        = top 19°, middle 11°, bottom 3° from eye level
+        : 19.29 against 0 deg, margin -19.29, shares 0 and 1
+        at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+        see operators.Noor: what is known of Noor
+        do Lower Cues to centre 325 mm above the desk: suits Noor standing | workstations.Sound.screens.0.height.distance := 325mm
+        default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+      `);
+  });
+
+  it('to eyes far apart', () => {
+    expect(
+      told(
+        {
+          ...looking(aScreen('Cues', 700, 'centre', 1500)),
+          operators: [anOperator('Noor', { stature: 1500 }), anOperator('Tobias', { stature: 1900 })],
+          workstations: [
+            aStation('Sound', 'Left', undefined, ['Noor', 'Tobias'], {
+              screens: [aScreen('Cues', 700, 'centre', 1500)],
+            }),
+          ],
+        },
+        'screen-height',
+      ),
+    ).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
+      = top 18°, middle 6°, bottom −6° from eye level
+      : 18.05 against 0 deg, margin -18.05, shares 0 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Noor: what is known of Noor
+      do Lower Cues to centre 1270 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1270mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
+
+      marginal, monitor Cues, Tobias, stand
+      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
+      = top −13°, middle −24°, bottom −33° from eye level
+      : -33.07 against -33 deg, margin -0.07, shares 0.55 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.Tobias: what is known of Tobias
+      do Raise Cues to centre 1655 mm above the floor: suits Tobias standing | workstations.Sound.screens.0.height.distance := 1655mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
   });
 });

@@ -4,6 +4,7 @@ import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '.
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 /** A standing eye 1500 above the floor; the middle of the screen lower by so many degrees, 1000 away. */
 function facing(down: number, parts: Partial<ScreenUse> = {}, booth: Partial<Booth> = {}): Booth {
@@ -132,5 +133,107 @@ describe('screen-tilt: the face within 20° of square to the line of sight, or w
     const { height: _, ...screen } = aScreen('Cues', 1000, 'centre', 1);
     const workstations = [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [screen] })];
     expect(judge(0, {}, { workstations })).toMatchObject({ verdict: 'unknown', missing: { property: 'bottom' } });
+  });
+});
+
+describe('screen-tilt: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof facing>) => told(facing(...args), 'screen-tilt');
+
+  it('where it faces the eye, and where it is to be leaned', () => {
+    expect(tell(0)).toMatchInlineSnapshot(`
+      "pass, monitor Cues, Noor, stand
+      Cues faces Noor standing, within 0° of square.
+      : 0 against 20 deg, margin 20, shares 1 and 1
+      at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a screen that leans back 0°"
+    `);
+    expect(tell(30)).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues faces 30° past Noor standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 30deg back\`.
+      : 30 against 20 deg, margin -10, shares 0 and 1
+      at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a screen that leans back 0°"
+    `);
+    expect(tell(50)).toMatchInlineSnapshot(`
+      "fail, monitor Cues, Noor, stand
+      Cues faces 50° past Noor standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 50deg back\`.
+      : 50 against 45 deg, margin -5, shares 0 and 0
+      at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a screen that leans back 0°"
+    `);
+    expect(tell(-30, tilt(5))).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues faces 35° past Noor standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 30deg forward\`.
+      : 35 against 20 deg, margin -15, shares 0 and 1
+      at workstations.Sound.screens.0.tilt, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      do Set the tilt of Cues to 30deg forward: it faces everyone who looks at it there | workstations.Sound.screens.0.tilt := 30deg forward
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('where it is to be swung round', () => {
+    expect(tell(0, aside(30, 0))).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues faces 30° past Noor standing, so its picture looks slanted and pale. Swing its face round: \`turn 30deg right\`.
+      : 30 against 20 deg, margin -10, shares 0 and 1
+      at workstations.Sound.screens.0.turn, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      do Set the turn of Cues to 30deg right: it faces everyone who looks at it there | workstations.Sound.screens.0.turn := 30deg right
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a screen that leans back 0°"
+    `);
+    expect(tell(0, aside(-50, 0))).toMatchInlineSnapshot(`
+      "fail, monitor Cues, Noor, stand
+      Cues faces 50° past Noor standing, so its picture looks slanted and pale. Swing its face round: \`turn 50deg left\`.
+      : 50 against 45 deg, margin -5, shares 0 and 0
+      at workstations.Sound.screens.0.turn, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      do Set the turn of Cues to 50deg left: it faces everyone who looks at it there | workstations.Sound.screens.0.turn := 50deg left
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a screen that leans back 0°"
+    `);
+    expect(tell(0, aside(-50))).toMatchInlineSnapshot(`
+      "fail, monitor Cues, Noor, stand
+      Cues faces 50° past Noor standing, so its picture looks slanted and pale. Swing its face round: \`turn 50deg left\`.
+      : 50 against 45 deg, margin -5, shares 0 and 0
+      at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      granted Cues faces straight across the desk
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a screen that leans back 0°"
+    `);
+  });
+
+  it('to eyes far apart', () => {
+    expect(
+      tell(30, tilt(0), {
+        operators: [
+          aMeasuredOperator('Noor', wholeBody({ standingEyeHeight: 1375 })),
+          aMeasuredOperator('Tobias', wholeBody({ standingEyeHeight: 1875 })),
+        ],
+        workstations: [
+          aStation('Sound', 'Left', undefined, ['Noor', 'Tobias'], {
+            screens: [aScreen('Cues', 500, 'centre', 1200, tilt(0))],
+          }),
+        ],
+      }),
+    ).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues faces 22° past Noor standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 38deg back\`.
+      : 21.8 against 20 deg, margin -1.8, shares 0 and 1
+      at workstations.Sound.screens.0.tilt, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      do Set the tilt of Cues to 38deg back: it faces everyone who looks at it there | workstations.Sound.screens.0.tilt := 38deg back
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge
+
+      fail, monitor Cues, Tobias, stand
+      Cues faces 54° past Tobias standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 38deg back\`.
+      : 54.46 against 45 deg, margin -9.46, shares 0 and 0
+      at workstations.Sound.screens.0.tilt, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Tobias: what is known of Tobias
+      do Set the tilt of Cues to 38deg back: it faces everyone who looks at it there | workstations.Sound.screens.0.tilt := 38deg back
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
   });
 });

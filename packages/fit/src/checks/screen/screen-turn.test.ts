@@ -4,6 +4,7 @@ import { aBooth, aDesk, anOperator, aStation, byDefault, given } from '../../tes
 import { findingOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 /** The operator stands at the middle of a desk 1500 wide. */
 function turned(parts: Partial<ScreenUse>, station: Partial<Workstation> = {}): Booth {
@@ -73,5 +74,53 @@ describe('screen-turn: main screen 15° / 35°, others 35° / 60°', () => {
   it('takes a screen of which nothing is said as straight ahead, and says so', () => {
     expect(judge(main)).toMatchObject({ verdict: 'pass', measured: 0, assumptions: ['Cues stands straight ahead'] });
     expect(judge({ ...main, turn: given(0) }).assumptions).toEqual([]);
+  });
+});
+
+describe('screen-turn: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof turned>) => told(turned(...args), 'screen-turn');
+
+  it('where it is an easy look', () => {
+    expect(tell({ ...main, turn: given(-10) })).toMatchInlineSnapshot(`
+      "pass, monitor Cues
+      The main screen Cues stands 10° from straight ahead at Sound: an easy look.
+      : 10 against 15 deg, margin 5
+      at workstations.Sound.screens.0.turn, by NUREG-0700 Rev. 3, 11.2.1.1-6
+      default eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell({ ...other })).toMatchInlineSnapshot(`
+      "pass, monitor Cues
+      The screen Cues stands 0° from straight ahead at Sound: an easy look.
+      : 0 against 35 deg, margin 35
+      at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1-6
+      granted Cues stands straight ahead
+      default eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('where the neck stays turned', () => {
+    expect(tell({ ...main, turn: given(-30) })).toMatchInlineSnapshot(`
+      "marginal, monitor Cues
+      The main screen Cues stands 30° to the left at Sound, so the neck stays turned. Bring it within 15°.
+      : 30 against 15 deg, margin -15
+      at workstations.Sound.screens.0.turn, by NUREG-0700 Rev. 3, 11.2.1.1-6
+      do Turn Cues to 15°: an easy look | workstations.Sound.screens.0.turn := 15deg left
+      default eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell({ ...other, turn: given(70) })).toMatchInlineSnapshot(`
+      "fail, monitor Cues
+      The screen Cues stands 70° to the right at Sound, so the neck stays turned. Bring it within 35°.
+      : 70 against 60 deg, margin -10
+      at workstations.Sound.screens.0.turn, by NUREG-0700 Rev. 3, 11.2.1.1-6
+      do Turn Cues to 35°: an easy look | workstations.Sound.screens.0.turn := 35deg right
+      default eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell({ ...other, at: given(0) })).toMatchInlineSnapshot(`
+      "marginal, monitor Cues
+      The screen Cues stands 51° to the left at Sound, so the neck stays turned. Bring it within 35°.
+      : 51.34 against 35 deg, margin -16.34
+      at workstations.Sound.screens.0.at, by NUREG-0700 Rev. 3, 11.2.1.1-6
+      default eyes and shoulders 0 mm over the desk’s edge"
+    `);
   });
 });

@@ -4,6 +4,7 @@ import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '.
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 /** A standing eye level with the middle of the screen, so far from it. */
 function reading(distance: number, monitor: Partial<Monitor>, parts: Partial<Booth> = {}): Booth {
@@ -122,5 +123,71 @@ describe('text-size: arcminutes of a capital, preferred at least 20, outer at le
 
   it('asks nothing of a monitor that nobody watches', () => {
     expect(findingsOf(reading(600, {}, { workstations: [] }), 'text-size')).toEqual([]);
+  });
+});
+
+describe('text-size: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof reading>) => told(reading(...args), 'text-size');
+
+  it('where it reads easily, hardly, and not', () => {
+    expect(tell(600, capital(4))).toMatchInlineSnapshot(`
+      "pass, monitor Lyrics, Noor, stand
+      Capitals on Lyrics are 4.0 mm high, 22.9 arcminutes at 600 mm, for Noor standing: easy to read.
+      : 22.92 against 20 arcmin, margin 2.92, shares 1 and 1
+      at monitors.Lyrics.text, by NUREG-0700 Rev. 2, 1.3.1-4
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    expect(tell(600, capital(3))).toMatchInlineSnapshot(`
+      "marginal, monitor Lyrics, Noor, stand
+      Capitals on Lyrics are 3.0 mm high, 17.1 arcminutes at 600 mm, for Noor standing; 20 read easily, below 16 eyes strain. Make the smallest text 3.5mm.
+      : 17.19 against 20 arcmin, margin -2.81, shares 0 and 1
+      at monitors.Lyrics.text, by NUREG-0700 Rev. 2, 1.3.1-4
+      see operators.Noor: what is known of Noor
+      do Make the smallest text of Lyrics 3.5mm: easy to read for everyone who looks at it | monitors.Lyrics.text := 3.5mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    expect(tell(600, capital(2))).toMatchInlineSnapshot(`
+      "fail, monitor Lyrics, Noor, stand
+      Capitals on Lyrics are 2.0 mm high, 11.4 arcminutes at 600 mm, for Noor standing; 20 read easily, below 16 eyes strain. Make the smallest text 3.5mm.
+      : 11.46 against 16 arcmin, margin -4.54, shares 0 and 0
+      at monitors.Lyrics.text, by NUREG-0700 Rev. 2, 1.3.1-4
+      see operators.Noor: what is known of Noor
+      do Make the smallest text of Lyrics 3.5mm: easy to read for everyone who looks at it | monitors.Lyrics.text := 3.5mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+  });
+
+  it('in pixels', () => {
+    expect(tell(600, { pixels, text: given({ pixels: 12 }) })).toMatchInlineSnapshot(`
+      "fail, monitor Lyrics, Noor, stand
+      Capitals on Lyrics are 2.1 mm high, 12.0 arcminutes at 600 mm, for Noor standing; 20 read easily, below 16 eyes strain. Make the smallest text 20px.
+      : 12.03 against 16 arcmin, margin -3.97, shares 0 and 0
+      at monitors.Lyrics.text, by NUREG-0700 Rev. 2, 1.3.1-4
+      see operators.Noor: what is known of Noor
+      do Make the smallest text of Lyrics 20px: easy to read for everyone who looks at it | monitors.Lyrics.text := 20px
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(600, {})).toMatchInlineSnapshot(`
+      "unknown, monitor Lyrics
+      Cannot say how large the text of Lyrics looks. Add \`text\` to monitor Lyrics, such as \`text 14px\`.
+      at monitors.Lyrics, by NUREG-0700 Rev. 2, 1.3.1-4
+      ask text of monitor Lyrics, as text 14px, at monitors.Lyrics"
+    `);
+    expect(tell(600, { text: given({ pixels: 12 }) })).toMatchInlineSnapshot(`
+      "unknown, monitor Lyrics
+      Cannot say how large the text of Lyrics looks. Add \`pixels\` to monitor Lyrics, such as \`pixels 1920 x 1080\`.
+      at monitors.Lyrics, by NUREG-0700 Rev. 2, 1.3.1-4
+      ask pixels of monitor Lyrics, as pixels 1920 x 1080, at monitors.Lyrics"
+    `);
+    expect(tell(600, { ...capital(4), diagonal: undefined })).toMatchInlineSnapshot(`
+      "unknown, monitor Lyrics
+      Cannot say how large the text looks on Lyrics at Words. Add \`diagonal\` to monitor Lyrics, such as \`diagonal 24in\`.
+      at workstations.Words.screens.0.monitor, by NUREG-0700 Rev. 2, 1.3.1-4
+      ask diagonal of monitor Lyrics, as diagonal 24in, at monitors.Lyrics"
+    `);
   });
 });

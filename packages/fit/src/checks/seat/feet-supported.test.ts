@@ -14,18 +14,19 @@ import {
 import { findingOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import type { Seat } from '../../booth.js';
+import { told } from '../../testing/told.js';
 
-function feet(popliteal: number, seat: number, ring: Partial<Seat> = {}, shoe = 25) {
-  const body = wholeBody({ poplitealHeight: popliteal });
-  const booth = aBooth({
+function seated(popliteal: number, seat: number, ring: Partial<Seat> = {}, shoe = 25) {
+  return aBooth({
     shoe: given(shoe),
-    operators: [aMeasuredOperator('Noor', body)],
+    operators: [aMeasuredOperator('Noor', wholeBody({ poplitealHeight: popliteal }))],
     desks: [aDesk('Left', 1067)],
     seats: [aSeat('Tall', seat, ring)],
     workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])],
   });
-  return findingOf(booth, 'feet-supported');
 }
+
+const feet = (...place: Parameters<typeof seated>) => findingOf(seated(...place), 'feet-supported');
 
 describe('feet-supported: S − F − P, preferred at most 0, outer at most 25', () => {
   it.each([
@@ -115,5 +116,65 @@ describe('feet-supported: S − F − P, preferred at most 0, outer at most 25',
     const finding = findingOf(booth, 'feet-supported');
     expect(finding).toMatchObject({ verdict: 'fail', share: 0, shareAtLimit: 0 });
     expect(finding.message).not.toContain('Measure');
+  });
+});
+
+describe('feet-supported: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof seated>) => told(seated(...args), 'feet-supported');
+
+  it('where feet rest on the floor, and on a ring', () => {
+    expect(tell(400, 425)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      Noor can rest both feet on the floor.
+      : 0 against 0 mm, margin 0, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.3 and 5.2
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      granted no foot ring: the feet rest on the floor"
+    `);
+    expect(tell(400, 762, ringBelow(425))).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      Noor can rest both feet on the foot ring of Tall.
+      : 0 against 0 mm, margin 0, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.3 and 5.2
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where they hang above the floor, and above a ring', () => {
+    expect(tell(394, 440)).toMatchInlineSnapshot(`
+      "marginal, workstation Sound, Noor, sit
+      Noor’s feet hang 21 mm above the floor: the seat is that much too far above it.
+      : 21 against 0 mm, margin -21, shares 0 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.3 and 5.2
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      granted no foot ring: the feet rest on the floor"
+    `);
+    expect(tell(394, 762, ringAt(300))).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Noor’s feet hang 43 mm above the foot ring of Tall: the seat is that much too far above it. Lower the seat of Tall to 720 mm: nearest for Noor.
+      : 43 against 25 mm, margin -18, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.3 and 5.2
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      do Lower the seat of Tall to 720 mm: nearest for Noor | seats.Tall.seat := 720mm"
+    `);
+  });
+
+  it('where no leg would reach the floor, or the ring', () => {
+    expect(tell(520, 560)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      From the seat down to the floor is 560 mm. No leg is longer than about 508 mm, so feet hang.
+      : 560 against 508 mm, margin -52, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.3 and 5.2
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      granted no foot ring: the feet rest on the floor"
+    `);
+    expect(tell(520, 762, ringBelow(540))).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      From the seat down to the foot ring of Tall is 540 mm. No leg is longer than about 508 mm, so feet hang. Raise the foot ring of Tall to 495 mm below the seat: nearest for Noor.
+      : 540 against 508 mm, margin -32, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.3 and 5.2
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      do Raise the foot ring of Tall to 495 mm below the seat: nearest for Noor | seats.Tall.footRing.distance := 495mm"
+    `);
   });
 });

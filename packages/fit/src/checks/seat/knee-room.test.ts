@@ -16,6 +16,7 @@ import {
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
+import { told } from '../../testing/told.js';
 
 interface Place {
   readonly desk?: Partial<Desk>;
@@ -240,3 +241,103 @@ function without<T extends object, K extends keyof T>(whole: T, key: K): Omit<T,
   const { [key]: _, ...rest } = whole;
   return rest;
 }
+
+describe('knee-room: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof seated>) => told(seated(...args), 'knee-room');
+
+  it('where there is room', () => {
+    expect(tell({})).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      Noor’s knees and feet have room under Left.
+      : 700 against 600 mm, margin 100, shares 1 and 1
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
+
+  it('where legs of the desk stand next to the knees', () => {
+    expect(tell({ desk: legs(560, 40) })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Noor’s knees have 480 mm from side to side under Left, where a leg of the desk stands next to them: give them 520 mm.
+      : 480 against 520 mm, margin -40, shares 0 and 0
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
+
+  it('where a rack stands before the feet', () => {
+    expect(tell({ racks: [rack(470, 500)] })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Noor’s feet have 500 mm under Left before the rack Power: give them 600 mm.
+      : 500 against 600 mm, margin -100, shares 0 and 0
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
+
+  it('where a drawer takes the height of the feet, and of the knees', () => {
+    expect(tell({ desk: hanging(640, 450) })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Noor’s feet have 55 mm of height under Left: give them 100 mm.
+      : 55 against 100 mm, margin -45, shares 0 and 0
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+    expect(tell({ knee: 690 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Noor’s knees are 20 mm too high for the underside of Left.
+      : -20 against 25 mm, margin -45, shares 0 and 0
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
+
+  it('where the front is closed', () => {
+    expect(tell({ desk: { closed: true } })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The front of Left is closed, so Noor’s knees have no room under it: open the front, or stand there.
+      : 0 against 600 mm, margin -600, shares 0 and 0
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
+
+  it('where people sit beside what is in the way', () => {
+    expect(tell({ racks: [rack(0, 0, 600)] })).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      Noor’s knees and feet have room under Left.
+      : 700 against 600 mm, margin 100, shares 1 and 1
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends; people at Sound sit where knees have room: at 1050mm
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
+
+  it('where something is not said', () => {
+    expect(tell({ desk: { depth: undefined } })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, sit
+      Cannot say anything of knee and foot room at Sound. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      at workstations.Sound, by OSHA Computer Workstations, work space
+      ask depth of desk Left, as depth 27in, at desks.Left"
+    `);
+    expect(tell({ desk: { hanging: [{ kind: 'drawer', origin: nowhere, fromEdge: given(0) }] } }))
+      .toMatchInlineSnapshot(`
+        "unknown, workstation Sound, sit
+        Cannot say anything of knee and foot room at Sound. Add \`drop\` to the drawer of desk Left, such as \`drop 4in\`.
+        at workstations.Sound, by OSHA Computer Workstations, work space
+        ask drop of the drawer of desk Left, as drop 4in, at desks.Left.hanging.0"
+      `);
+  });
+});

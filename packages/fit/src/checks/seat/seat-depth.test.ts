@@ -16,6 +16,7 @@ import {
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
+import { told } from '../../testing/told.js';
 
 function seated(thigh: number, depth: number, parts: Partial<Booth> = {}): Booth {
   return aBooth({
@@ -115,5 +116,42 @@ describe('seat-depth: depth − buttock-popliteal length, at most −30', () => 
   it('asks nothing of people who stand', () => {
     const workstations = [aStation('Sound', 'Left', undefined, ['Noor'])];
     expect(findingsOf(seated(480, 500, { workstations }), 'seat-depth')).toEqual([]);
+  });
+});
+
+describe('seat-depth: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof seated>) => told(seated(...args), 'seat-depth');
+
+  it('where the seat leaves room, too little, and none', () => {
+    expect(tell(480, 430)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      The seat of Tall leaves 50 mm before Noor’s lower legs.
+      : -50 against -30 mm, margin 20, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.4
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+    expect(tell(480, 460)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The seat of Tall leaves only 20 mm before Noor’s lower legs, so its edge presses; a seat at most 450 mm deep would do.
+      : -20 against -30 mm, margin -10, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.4
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+    expect(tell(480, 500)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The seat of Tall is 20 mm deeper than Noor’s thighs are long, so the back gets no support; a seat at most 450 mm deep would do.
+      : 20 against -30 mm, margin -50, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Part A 4.4
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where its depth is not said', () => {
+    expect(tell(480, 1, { seats: [aSeat('Tall', [650, 800], ringBelow(400))] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, sit
+      Cannot say anything of seat depth at Sound. Add \`seat-depth\` to stool Tall, such as \`seat-depth 16in\`.
+      at workstations.Sound, by Panero & Zelnik 1979, Part A 4.4
+      ask seat-depth of stool Tall, as seat-depth 16in, at seats.Tall"
+    `);
   });
 });

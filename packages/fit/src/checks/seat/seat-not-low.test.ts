@@ -14,6 +14,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 interface Place {
   readonly popliteal: number;
@@ -122,5 +123,30 @@ describe('seat-not-low: P − (S − F), preferred at most 50, outer at most 100
       workstations: [aStation('Sound', 'Left', undefined, ['Noor'])],
     });
     expect(findingsOf(standing, 'seat-not-low')).toEqual([]);
+  });
+});
+
+describe('seat-not-low: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof knees>) => told(knees(...args), 'seat-not-low');
+
+  it('where the seat is high enough', () => {
+    expect(tell({ popliteal: 400, seat: 425 })).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      Noor’s knees are not pushed up by the seat.
+      : 0 against 50 mm, margin 50, shares 1 and 1
+      at workstations.Sound.people.Noor, by own bound on the popliteal rule of Panero & Zelnik 1979, 4.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the stool Low; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where it is too low', () => {
+    expect(tell({ popliteal: 450, seat: 330 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The seat is 145 mm lower above the feet than Noor’s lower leg is long, so the knees are pushed up. Raise the seat of Low to 475 mm: nearest for Noor.
+      : 145 against 100 mm, margin -45, shares 0 and 0
+      at workstations.Sound.people.Noor, by own bound on the popliteal rule of Panero & Zelnik 1979, 4.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the stool Low; operators.Noor: what is known of Noor
+      do Raise the seat of Low to 475 mm: nearest for Noor | seats.Low.seat := 475mm"
+    `);
   });
 });

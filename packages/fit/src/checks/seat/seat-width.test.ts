@@ -14,6 +14,7 @@ import {
 import { findingOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
+import { told } from '../../testing/told.js';
 
 function seated(hips: number, width: number, parts: Partial<Booth> = {}): Booth {
   return aBooth({
@@ -80,5 +81,52 @@ describe('seat-width: width − hip breadth, at least 10; and width at least 400
     expect(assess(unsaid).workstations[0]!.served[0]!.share).toBe(1);
     const seats: Seat[] = [{ kind: 'chair', name: 'Tall', origin: nowhere, width: given(450) }];
     expect(judge(420, 1, { seats }).verdict).toBe('pass');
+  });
+});
+
+describe('seat-width: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof seated>) => told(seated(...args), 'seat-width');
+
+  it('where the seat is wide enough, hardly, and too narrow for the hips', () => {
+    expect(tell(380, 430)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      The seat of Tall is 430 mm wide: enough for Noor.
+      : 430 against 400 mm, margin 30, shares 1 and 1
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+    expect(tell(405, 410)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The seat of Tall is only 5 mm wider than Noor’s hips: too little for clothing; a seat at least 415 mm wide would do.
+      : 5 against 10 mm, margin -5, shares 0 and 0
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+    expect(tell(450, 410)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The seat of Tall is 40 mm narrower than Noor’s hips, so its edges press; a seat at least 460 mm wide would do.
+      : -40 against 10 mm, margin -50, shares 0 and 0
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where it is too narrow for anyone', () => {
+    expect(tell(330, 390)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The seat of Tall is 390 mm wide; 400 mm is the least for anyone.
+      : 390 against 400 mm, margin -10, shares 0 and 0
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where its width is not said', () => {
+    expect(tell(380, 1, { seats: [aSeat('Tall', [650, 800], ringBelow(400))] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, sit
+      Cannot say anything of seat width at Sound. Add \`seat-width\` to stool Tall, such as \`seat-width 17in\`.
+      at workstations.Sound, by CCOHS, working in a sitting or standing position
+      ask seat-width of stool Tall, as seat-width 17in, at seats.Tall"
+    `);
   });
 });

@@ -12,6 +12,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 type Height = number | readonly [number, number];
 
@@ -138,5 +139,42 @@ describe('seated-elbow: W − (S + E), preferred −50..+25, outer −75..+50', 
     const workstations = [station];
     const noDesk = findingOf(aBooth({ ...elbows({ elbow: 230, seat: 420, desk: 650 }), workstations }), 'seated-elbow');
     expect(noDesk).toMatchObject({ verdict: 'unknown', missing: { property: 'desk', of: 'workstation Sound' } });
+  });
+});
+
+describe('seated-elbow: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof elbows>) => told(elbows(...args), 'seated-elbow');
+
+  it('where the work is at the elbow', () => {
+    expect(tell({ elbow: 240, seat: 425, desk: 650 })).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      The work is at Noor’s elbow height when seated.
+      : -15 against -50 mm, margin 35, shares 1 and 1
+      at workstations.Sound.people.Noor, by DGUV Information 215-410
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      default hands 0 mm above the desk"
+    `);
+  });
+
+  it('where it is too high, and too low', () => {
+    expect(tell({ elbow: 240, seat: 425, desk: 730 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The work is 65 mm above Noor’s seated elbow, so the shoulders lift. Lower the desk Left to 630 mm: suits Noor.
+      : 65 against 50 mm, margin -15, shares 0 and 0
+      at workstations.Sound.people.Noor, by DGUV Information 215-410
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      do Lower the desk Left to 630 mm: suits Noor | desks.Left.height := 630mm
+      default hands 0 mm above the desk"
+    `);
+    expect(tell({ elbow: 240, seat: 425, desk: 570 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      The work is 95 mm below Noor’s seated elbow, so the back bends. Raise the desk Left to 630 mm: suits Noor.
+      : -95 against -75 mm, margin -20, shares 0 and 0
+      at workstations.Sound.people.Noor, by DGUV Information 215-410
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      do Raise the desk Left to 630 mm: suits Noor | desks.Left.height := 630mm
+      weigh Lower the seat of Low to 370 mm: nearest for Noor | seats.Low.seat := 370mm
+      default hands 0 mm above the desk"
+    `);
   });
 });

@@ -3,6 +3,7 @@ import type { Booth, Seat } from '../../booth.js';
 import { aBooth, aCrowd, aDesk, anOperator, aSeat, aStation, nowhere, ringBelow } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 type Height = number | readonly [number, number];
 
@@ -81,5 +82,37 @@ describe('stool-drop: D − S, preferred 190..350, outer 179..381', () => {
     expect(judge(1000, 1, { seats })).toMatchObject({ verdict: 'unknown', missing: { property: 'seat' } });
     const { height: _, ...desk } = aDesk('Left', 1);
     expect(judge(1, 700, { desks: [desk] })).toMatchObject({ verdict: 'unknown', missing: { property: 'height' } });
+  });
+});
+
+describe('stool-drop: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof stool>) => told(stool(...args), 'stool-drop');
+
+  it('where the distance is usual, short, and long', () => {
+    expect(tell(1000, 720)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      From the seat of Tall up to the top of Left is 280 mm: a usual distance.
+      : 280 against 350 mm, margin 70, shares 1 and 1
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+    expect(tell(1000, 840)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      From the seat of Tall up to the top of Left is 160 mm; below 190 mm thighs and arms lack room. Raise the desk Left to 1065 mm: suits Noor.
+      : 160 against 179 mm, margin -19, shares 0 and 0
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      do Raise the desk Left to 1065 mm: suits Noor | desks.Left.height := 1065mm
+      do Lower the seat of Tall to 770 mm: suits Noor | seats.Tall.seat := 770mm"
+    `);
+    expect(tell(1000, 600)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      From the seat of Tall up to the top of Left is 400 mm; above 350 mm people work with their shoulders up. Raise the seat of Tall to 770 mm: suits Noor.
+      : 400 against 381 mm, margin -19, shares 0 and 0
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor
+      do Raise the seat of Tall to 770 mm: suits Noor | seats.Tall.seat := 770mm
+      weigh Lower the desk Left to 825 mm: suits Noor | desks.Left.height := 825mm"
+    `);
   });
 });

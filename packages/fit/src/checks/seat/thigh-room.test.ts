@@ -14,6 +14,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 interface Place {
   readonly desk: number | readonly [number, number];
@@ -151,5 +152,72 @@ describe('thigh-room: U − S − T, preferred at least 15, outer at least 0; an
   it('a thicker top takes from the room', () => {
     expect(judge({ desk: 660, seat: 425, thigh: 180 }).verdict).toBe('pass');
     expect(judge({ desk: 660, seat: 425, thigh: 180, parts: { top: byDefault(60) } }).verdict).toBe('fail');
+  });
+});
+
+describe('thigh-room: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof thighs>) => told(thighs(...args), 'thigh-room');
+
+  it('where thighs fit, hardly, and not', () => {
+    expect(tell({ desk: 720, seat: 425 })).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      Noor’s thighs fit under the desk.
+      : 270 against 177.8 mm, margin 92.2, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      default a top of 25 mm"
+    `);
+    expect(tell({ desk: 670, seat: 425, thigh: 210 })).toMatchInlineSnapshot(`
+      "marginal, workstation Sound, Noor, sit
+      Only 10 mm is left above Noor’s thighs: too little for clothing and moving. Raise the desk Left to 675 mm: suits Noor.
+      : 10 against 15 mm, margin -5, shares 0 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      do Raise the desk Left to 675 mm: suits Noor | desks.Left.height := 675mm
+      do Lower the seat of Low to 415 mm: suits Noor | seats.Low.seat := 415mm
+      default a top of 25 mm"
+    `);
+    expect(tell({ desk: 670, seat: 425, thigh: 240 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Noor’s thighs are 20 mm too thick for the gap between seat and desk. Lower the seat of Low to 390 mm: nearest for Noor.
+      : -20 against 0 mm, margin -20, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      weigh Lower the seat of Low to 390 mm: nearest for Noor | seats.Low.seat := 390mm
+      default a top of 25 mm"
+    `);
+  });
+
+  it('where the gap is too low for anyone', () => {
+    expect(tell({ desk: 610, seat: 425, thigh: 120 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      From the seat to the underside of the desk is 160 mm; 178 mm is the least for anyone. Raise the desk Left to 630 mm: suits Noor.
+      : 160 against 177.8 mm, margin -17.8, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      do Raise the desk Left to 630 mm: suits Noor | desks.Left.height := 630mm
+      do Lower the seat of Low to 385 mm: suits Noor | seats.Low.seat := 385mm
+      default a top of 25 mm"
+    `);
+    expect(tell({ desk: 635, seat: 425, thigh: 120, kind: 'stool' })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      From the seat to the underside of the desk is 185 mm; 191 mm is the least for anyone. Raise the desk Left to 645 mm: suits Noor.
+      : 185 against 190.5 mm, margin -5.5, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
+      see desks.Left.height: the desk Left; seats.Low.seat: the stool Low; operators.Noor: what is known of Noor
+      do Raise the desk Left to 645 mm: suits Noor | desks.Left.height := 645mm
+      do Lower the seat of Low to 390 mm: suits Noor | seats.Low.seat := 390mm
+      default a top of 25 mm"
+    `);
+  });
+
+  it('where a tray hangs, nobody says how far down', () => {
+    expect(tell({ desk: 720, seat: 425, parts: { hanging: [{ kind: 'tray', origin: nowhere, fromEdge: given(0) }] } }))
+      .toMatchInlineSnapshot(`
+        "unknown, workstation Sound, sit
+        Cannot say anything of thigh room at Sound. Add \`drop\` to the tray of desk Left, such as \`drop 4in\`.
+        at workstations.Sound, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
+        ask drop of the tray of desk Left, as drop 4in, at desks.Left.hanging.0"
+      `);
   });
 });

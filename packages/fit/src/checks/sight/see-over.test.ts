@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Room, ScreenUse } from '../../booth.js';
 import {
   aBooth,
+  aCrowd,
   aDesk,
   aMeasuredOperator,
   anOperator,
@@ -16,6 +17,8 @@ import {
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
+import { aRack } from '../../testing/floor.js';
+import { told } from '../../testing/told.js';
 
 /** A stage 900 high at 10 m from the back wall; the eye stands 2 m from it, 1200 + 25 − 25 high where it says so. */
 const stage = { origin: nowhere, edge: given(10_000), height: given(900), width: given(200) };
@@ -162,5 +165,172 @@ describe('see-over: what it needs', () => {
     const booth = hall(1500, [], {}, { seats: [aSeat('Tall', 700)], workstations });
     const found = assess(booth).findings.filter(({ check }) => check === 'see-over');
     expect(found.map(({ posture }) => posture)).toEqual(['sit', 'stand']);
+  });
+});
+
+describe('see-over: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof hall>) => told(hall(...args), 'see-over');
+
+  it('where the stage is seen down to its floor', () => {
+    expect(tell(1500, [])).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, stand
+      Noor standing sees the stage down to its floor.
+      : 0 against 0 mm, margin 0, shares 1 and 1
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see operators.Noor: what is known of Noor
+      granted nobody sits or stands between booth and stage
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('where a screen hides it', () => {
+    expect(tell(1200, [screen(800)])).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, stand
+      Noor standing sees the stage down to its floor.
+      : 0 against 0 mm, margin 0, shares 1 and 1
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see operators.Noor: what is known of Noor
+      granted nobody sits or stands between booth and stage
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(1200, [screen(1250)])).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      Noor standing sees the left of the stage only from 4967 mm above its floor: Cues hides the rest. Lower Cues by 373 mm, or move it 400 mm aside, out of the line.
+      : 4966.67 against 900 mm, margin -4066.67, shares 0 and 0
+      at workstations.Sound.screens.0.height.distance, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see workstations.Sound.screens.0.monitor: Cues decides; operators.Noor: what is known of Noor
+      weigh Lower Cues by 373 mm, or move it 400 mm aside, out of the line | workstations.Sound.screens.0.height.distance := 875mm
+      granted nobody sits or stands between booth and stage
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(tell(1200, [screen(300, { height: { line: 'bottom', over: 'desk', distance: given(1) } })]))
+      .toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      Noor standing sees the left of the stage only from 1647 mm above its floor: Cues hides the rest. Move Cues 400 mm aside, out of the line, or use a smaller screen.
+      : 1646.67 against 900 mm, margin -746.67, shares 0 and 0
+      at workstations.Sound.screens.0.height.distance, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see workstations.Sound.screens.0.monitor: Cues decides; operators.Noor: what is known of Noor
+      weigh Move Cues 400 mm aside, out of the line, or use a smaller screen
+      granted nobody sits or stands between booth and stage
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('where people do', () => {
+    expect(tell(1500, [], { seating: { origin: nowhere, first: given(1000), standing: true } })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      Noor standing sees the left of the stage only from 2012 mm above its floor: people who stand in front hide the rest. Raise the booth on a platform by 543 mm, with the guards and steps that local codes ask for.
+      : 2011.76 against 900 mm, margin -1111.76, shares 0 and 0
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see room.seating: people who stand in front decides; operators.Noor: what is known of Noor
+      weigh Raise the booth on a platform by 543 mm, with the guards and steps that local codes ask for
+      granted only the nearest row of people counts: rows and pitch are not said
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(
+      tell(1500, [], {
+        seating: { origin: nowhere, first: given(1000), pitch: given(900), rows: given(3), standing: false },
+      }),
+    ).toMatchInlineSnapshot(`
+      "marginal, workstation Sound, Noor, stand
+      Noor standing sees the left of the stage only from 205 mm above its floor: people on seats, row 3 hide the rest. Raise the booth on a platform by 159 mm, with the guards and steps that local codes ask for.
+      : 204.57 against 0 mm, margin -204.57, shares 0 and 1
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see room.seating: people on seats, row 3 decides; operators.Noor: what is known of Noor
+      weigh Raise the booth on a platform by 159 mm, with the guards and steps that local codes ask for
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('where a rack does, on its own or beside a crowd', () => {
+    expect(
+      tell(
+        1500,
+        [],
+        {},
+        {
+          racks: [aRack('Tower', 40)],
+          placements: [aPlacement(['Left'], 3250, 2000), aPlacement(['Tower'], 3800, 5000)],
+        },
+      ),
+    ).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      Noor standing sees the left of the stage only from 1341 mm above its floor: Tower hides the rest. Move Tower out of the line of sight.
+      : 1341.33 against 900 mm, margin -441.33, shares 0 and 0
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see racks.Tower: Tower decides; operators.Noor: what is known of Noor
+      weigh Move Tower out of the line of sight
+      granted nobody sits or stands between booth and stage
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+    expect(
+      tell(
+        1500,
+        [],
+        {},
+        {
+          crowds: [aCrowd('Rota', 0.5)],
+          racks: [aRack('Tower', 40)],
+          placements: [aPlacement(['Left'], 3250, 2000), aPlacement(['Tower'], 3800, 5000)],
+          workstations: [aStation('Sound', 'Left', undefined, ['Rota'])],
+        },
+      ),
+    ).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Rota, stand
+      Rota standing see the left of the stage only from 1165 mm above its floor: Tower hides the rest. Move Tower out of the line of sight.
+      : 1164.69 against 900 mm, margin -264.69, shares 0 and 0.04
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see racks.Tower: Tower decides; crowds.Rota: what is known of Rota
+      weigh Move Tower out of the line of sight
+      granted nobody sits or stands between booth and stage
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('of somebody of whom little is known', () => {
+    expect(
+      tell(
+        1500,
+        [],
+        { seating: { origin: nowhere, first: given(1000), standing: false } },
+        { operators: [anOperator('Noor', { stature: 1330 })] },
+      ),
+    ).toMatchInlineSnapshot(`
+      "marginal, workstation Sound, Noor, stand
+      Noor standing sees the left of the stage only from 676 mm above its floor: people on seats in front hide the rest. Raise the booth on a platform by 183 mm, with the guards and steps that local codes ask for.
+      : 676.49 against 0 mm, margin -676.49, shares 0 and 1
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      see room.seating: people on seats in front decides; operators.Noor: what is known of Noor
+      weigh Raise the booth on a platform by 183 mm, with the guards and steps that local codes ask for
+      granted only the nearest row of people counts: rows and pitch are not said
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(1500, [], { stage: { origin: nowhere } })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say what is seen of the stage from Sound. Add \`edge\` to stage, such as \`edge 55ft\`.
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      ask edge of stage, as edge 55ft, at room.stage"
+    `);
+    expect(tell(1500, [], { stage: { origin: nowhere, edge: given(10_000) } })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say what is seen of the stage from Sound. Add \`height\` to stage, such as \`height 36in\`.
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      ask height of stage, as height 36in, at room.stage"
+    `);
+    expect(tell(1500, [], {}, { placements: [] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say what is seen of the stage from Sound. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+    `);
+    expect(tell(1500, [], {}, { desks: [aDesk('Left', 1, { height: undefined })] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say what is seen of the stage from Sound. Add \`height\` to desk Left, such as \`height 40in\`.
+      at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
+      ask height of desk Left, as height 40in, at desks.Left"
+    `);
   });
 });

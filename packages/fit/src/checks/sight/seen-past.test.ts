@@ -3,6 +3,9 @@ import type { Booth, Watchers } from '../../booth.js';
 import { aBooth, aDesk, aMeasuredOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { aRack } from '../../testing/floor.js';
+import { aMonitor, aScreen } from '../../testing/screens.js';
+import { told } from '../../testing/told.js';
 
 const stage = { origin: nowhere, edge: given(12_000), height: given(900), width: given(200) };
 
@@ -92,5 +95,101 @@ describe('seen-past: C over the eye of the person in front', () => {
       verdict: 'unknown',
       missing: { property: 'stage', of: 'room' },
     });
+  });
+});
+
+describe('seen-past: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof hall>) => told(hall(...args), 'seen-past');
+  const watchers = hall(1, 'sit').room!.watchers;
+  const screen = aScreen('Cues', 500, 'bottom', 1, { height: { line: 'bottom', over: 'desk', distance: given(100) } });
+  const screened = {
+    monitors: [aMonitor('Cues')],
+    workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [screen] })],
+  };
+
+  it('where the line clears the booth, all but, and not', () => {
+    expect(tell(1340, 'stand')).toMatchInlineSnapshot(`
+      "pass, room Back
+      Back looks over the booth at the left of the stage: the line clears Noor by 120 mm.
+      : 120 against 90 mm, margin 30
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      see workstations.Sound: Noor stands in the line of sight"
+    `);
+    expect(tell(1400, 'stand')).toMatchInlineSnapshot(`
+      "marginal, room Back
+      From Back, Noor all but hides the floor of the left of the stage: the line of sight passes 60 mm above it. Lower it by 30 mm, or move it out of the line.
+      : 60 against 90 mm, margin -30
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      see workstations.Sound: Noor stands in the line of sight"
+    `);
+    expect(tell(1500, 'stand')).toMatchInlineSnapshot(`
+      "fail, room Back
+      From Back, Noor hides the floor of the left of the stage: the line of sight passes 40 mm below it. Lower it by 130 mm, or move it out of the line.
+      : -40 against 60 mm, margin -100
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      see workstations.Sound: Noor stands in the line of sight"
+    `);
+  });
+
+  it('where nothing stands in the line', () => {
+    expect(tell(1700, 'sit', { placements: [aPlacement(['Left'], 200, 4000)] })).toMatchInlineSnapshot(`
+      "pass, room Back
+      Nothing of the booth stands between Back and the stage.
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines"
+    `);
+  });
+
+  it('of a screen on a desk, and of a rack', () => {
+    expect(tell(1340, 'sit', screened)).toMatchInlineSnapshot(`
+      "fail, room Back
+      From Back, Cues hides the floor of the left of the stage: the line of sight passes 275 mm below it. Lower it by 365 mm, or move it out of the line.
+      : -275 against 60 mm, margin -335
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      see workstations.Sound.screens.0.monitor: Cues stands in the line of sight"
+    `);
+    expect(
+      tell(1000, 'sit', {
+        racks: [aRack('Tower', 30)],
+        placements: [aPlacement(['Left'], 200, 4000), aPlacement(['Tower'], 3800, 5000)],
+      }),
+    ).toMatchInlineSnapshot(`
+      "fail, room Back
+      From Back, Tower hides the floor of the left of the stage: the line of sight passes 239 mm below it. Lower it by 329 mm, or move it out of the line.
+      : -238.5 against 60 mm, margin -298.5
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      see racks.Tower: Tower stands in the line of sight"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers }) })).toMatchInlineSnapshot(`
+      "unknown, room Back
+      Cannot say what Back sees of the stage. Add \`stage\` to room, such as \`stage { edge 55ft  height 36in }\`.
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      ask stage of room, as stage { edge 55ft  height 36in }, at room"
+    `);
+    expect(tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers, stage: { origin: nowhere } }) }))
+      .toMatchInlineSnapshot(`
+      "unknown, room Back
+      Cannot say what Back sees of the stage. Add \`edge\` to stage, such as \`edge 55ft\`.
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      ask edge of stage, as edge 55ft, at room.stage"
+    `);
+    expect(
+      tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers, stage: { origin: nowhere, edge: given(12_000) } }) }),
+    ).toMatchInlineSnapshot(`
+      "unknown, room Back
+      Cannot say what Back sees of the stage. Add \`height\` to stage, such as \`height 36in\`.
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      ask height of stage, as height 36in, at room.stage"
+    `);
+    expect(
+      tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers: [{ ...watchers[0]!, at: undefined }], stage }) }),
+    ).toMatchInlineSnapshot(`
+      "unknown, room Back
+      Cannot say what Back sees of the stage. Add \`at\` to Back, such as \`at 10ft, 2ft\`.
+      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+      ask at of Back, as at 10ft, 2ft, at room.watchers.Back"
+    `);
   });
 });

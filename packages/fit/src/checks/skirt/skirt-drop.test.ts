@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aSkirt } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 function booth(desk: number | readonly [number, number], drop: number, parts: Partial<Booth> = {}): Booth {
   const height = typeof desk === 'number' ? desk * INCH : ([desk[0] * INCH, desk[1] * INCH] as const);
@@ -93,5 +94,96 @@ describe('skirt-drop: gap between hem and floor, preferred 1/2 to 1 in, outer 0 
   ])('without %s it asks for it', (_, skirt, parts, property) => {
     const skirts = [aSkirt('Front', ['Left'], { drop: given(1000), ...skirt })];
     expect(judge(40, 39, { skirts, ...parts })).toMatchObject({ verdict: 'unknown', missing: { property } });
+  });
+});
+
+describe('skirt-drop: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'skirt-drop');
+
+  it('where it hangs right', () => {
+    expect(tell(40, 39.25)).toMatchInlineSnapshot(`
+      "pass, skirt Front
+      Front hangs 3/4 in above the floor on Left.
+      = 40 in desk − 39 1/4 in drop = 3/4 in
+      : 19.05 against 25.4 mm, margin 6.35
+      at skirts.Front.drop, by table-skirt trade sizes
+      see desks.Left.height: Left is this high"
+    `);
+  });
+
+  it('where it drags', () => {
+    expect(tell(40, 41)).toMatchInlineSnapshot(`
+      "fail, skirt Front
+      Front is 1 in too long on Left: it drags on the floor and people trip on it. A drop of 39 1/4in would hang right.
+      = 40 in desk − 41 in drop = −1 in
+      : -25.4 against 0 mm, margin -25.4
+      at skirts.Front.drop, by table-skirt trade sizes
+      see desks.Left.height: Left is this high
+      do Set the drop to 39 1/4in: clear of the floor on Left | skirts.Front.drop := 39 1/4in"
+    `);
+  });
+
+  it('where it hangs too low, and too high', () => {
+    expect(tell(40, 39.75)).toMatchInlineSnapshot(`
+      "marginal, skirt Front
+      Front hangs 1/4 in above the floor on Left, so close that it catches feet and casters. A drop of 39 1/4in would hang right.
+      = 40 in desk − 39 3/4 in drop = 1/4 in
+      : 6.35 against 12.7 mm, margin -6.35
+      at skirts.Front.drop, by table-skirt trade sizes
+      see desks.Left.height: Left is this high
+      do Set the drop to 39 1/4in: clear of the floor on Left | skirts.Front.drop := 39 1/4in"
+    `);
+    expect(tell(40, 38.5)).toMatchInlineSnapshot(`
+      "marginal, skirt Front
+      Front hangs 1 1/2 in above the floor on Left, so high that it shows what is behind it. A drop of 39 1/4in would hang right.
+      = 40 in desk − 38 1/2 in drop = 1 1/2 in
+      : 38.1 against 25.4 mm, margin -12.7
+      at skirts.Front.drop, by table-skirt trade sizes
+      see desks.Left.height: Left is this high
+      do Set the drop to 39 1/4in: clear of the floor on Left | skirts.Front.drop := 39 1/4in"
+    `);
+  });
+
+  it('under a desk that moves, with a limit of the file’s own', () => {
+    const overrides = [{ check: 'skirt-drop', value: 4 * INCH, reason: 'cables', origin: nowhere }];
+    expect(tell([30, 40], 29.25, { overrides })).toMatchInlineSnapshot(`
+      "fail, skirt Front
+      Front hangs 10 3/4 in above the floor on Left, so high that it shows what is behind it. No one drop suits a desk whose height is adjustable: hem it for the lowest.
+      = 40 in desk − 29 1/4 in drop = 10 3/4 in
+      : 273.05 against 101.6 mm, margin -171.45
+      at skirts.Front.drop, by the file’s own limit: cables
+      see desks.Left.height: Left is this high; overrides.0: the file’s own limit: cables"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(40, 39, { skirts: [aSkirt('Front', [])] })).toMatchInlineSnapshot(`
+      "unknown, skirt Front
+      Cannot say where the hem of Front hangs. Add \`on\` to skirt Front, such as \`on Left\`.
+      at skirts.Front, by table-skirt trade sizes
+      ask on of skirt Front, as on Left, at skirts.Front"
+    `);
+    expect(tell(40, 39, { skirts: [aSkirt('Front', ['Left'])] })).toMatchInlineSnapshot(`
+      "unknown, skirt Front
+      Cannot say where the hem of Front hangs. Add \`drop\` to skirt Front, such as \`drop 39in\`.
+      at skirts.Front, by table-skirt trade sizes
+      ask drop of skirt Front, as drop 39in, at skirts.Front"
+    `);
+    expect(tell(40, 39, { desks: [aDesk('Left', 1, { height: undefined })] })).toMatchInlineSnapshot(`
+      "unknown, skirt Front
+      Cannot say where the hem of Front hangs. Add \`height\` to desk Left, such as \`height 40in\`.
+      at skirts.Front, by table-skirt trade sizes
+      ask height of desk Left, as height 40in, at desks.Left"
+    `);
+  });
+
+  it('of a platform, which has no height to hang from, nothing', () => {
+    expect(tell(40, 39, { skirts: [aSkirt('Hem', ['Riser'], { drop: given(300) })] })).toBe('');
+  });
+
+  it('at the edges of what is allowed', () => {
+    const gap = (millimetres: number) => judge(40, 40 - millimetres / INCH).verdict;
+    expect([11.6, 11.8, 26.3, 26.5].map(gap)).toEqual(['marginal', 'pass', 'pass', 'marginal']);
+    expect([-1.1, -0.9, 51.7, 51.9].map(gap)).toEqual(['fail', 'marginal', 'marginal', 'fail']);
   });
 });

@@ -3,6 +3,7 @@ import { aBooth, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aSkirt } from '../../testing/floor.js';
 import type { Booth } from '../../booth.js';
+import { told } from '../../testing/told.js';
 
 const booth = (certificate?: string, parts: Partial<Booth> = {}) =>
   aBooth({
@@ -46,4 +47,18 @@ describe('skirt-flame: asks, and never passes', () => {
   it('asks nothing where there is no cloth', () => {
     expect(findingsOf(booth(undefined, { skirts: [] }), 'skirt-flame')).toEqual([]);
   });
+});
+
+it('skirt-flame tells where to note the certificate, and where it is noted', () => {
+  expect(told(booth(), 'skirt-flame')).toMatchInlineSnapshot(`
+    "unknown, skirt Front
+    Cannot say whether somebody has confirmed the flame certificate of Front. Add \`flame-certificate\` to skirt Front, such as \`flame-certificate "NFPA 701, in the hall file"\`.
+    at skirts.Front, by IFC 2009 807.1
+    ask flame-certificate of skirt Front, as flame-certificate "NFPA 701, in the hall file", at skirts.Front"
+  `);
+  expect(told(booth('NFPA 701, in the hall file'), 'skirt-flame')).toMatchInlineSnapshot(`
+    "marginal, skirt Front
+    The file notes of the flame certificate of Front: “NFPA 701, in the hall file”. Has somebody confirmed it? Keep it on site to show the fire official.
+    at skirts.Front.flameCertificate, by IFC 2009 807.1"
+  `);
 });

@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aPlatform, aRack, aSkirt, under } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 type Size = readonly [name: string, width: number, depth: number];
 
@@ -202,5 +203,113 @@ describe('skirt-run: clips', () => {
     const overrides = [{ check: 'skirt-run', value: 18 * INCH, reason: 'stiff cloth', origin: nowhere }];
     expect(clips(18, { overrides })).toMatchObject({ verdict: 'pass', source: 'the file’s own limit: stiff cloth' });
     expect(clips(19, { overrides }).verdict).toBe('fail');
+  });
+});
+
+describe('skirt-run: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'skirt-run');
+  const row = [aPlacement(['Left', 'Right'], 0, 2000)];
+  const cloth = (inches: number, parts: Partial<Skirt> = {}) =>
+    tell([left, right], row, { ...sides('front', 'ends'), length: given(inches * INCH), ...parts });
+
+  it('where there is cloth enough, and clips', () => {
+    expect(cloth(174, { clips: given(12 * INCH) })).toMatchInlineSnapshot(`
+      "pass, skirt Front
+      Front has 174 in of cloth for 168 in of edges: enough, with an overlap.
+      = 66 in front of Left + 27 in left end of Left + 48 in front of Right + 27 in right end of Right = 168 in
+      : 4419.6 against 4419.6 mm, margin 0
+      at skirts.Front.length, by table-linen trade tables
+      see desks.Left: it hangs on Left; desks.Right: it hangs on Right
+
+      pass, skirt Front
+      Front has a clip each 12 in. It takes 15 clips.
+      : 304.8 against 304.8 mm, margin 0
+      at skirts.Front.clips, by makers’ usual instructions: common practice, from memory"
+    `);
+  });
+
+  it('where nothing is left to overlap, and the cloth sags', () => {
+    expect(cloth(170, { clips: given(18 * INCH) })).toMatchInlineSnapshot(`
+      "marginal, skirt Front
+      Front has 170 in of cloth for 168 in of edges: nothing is left to overlap where its ends meet. Take 174 in.
+      = 66 in front of Left + 27 in left end of Left + 48 in front of Right + 27 in right end of Right = 168 in
+      : 4318 against 4419.6 mm, margin -101.6
+      at skirts.Front.length, by table-linen trade tables
+      see desks.Left: it hangs on Left; desks.Right: it hangs on Right
+      do Set the cloth’s length to 174in | skirts.Front.length := 174in
+
+      marginal, skirt Front
+      Front has a clip each 18 in: between them the cloth sags. Set one each 12 in. It takes 15 clips.
+      : 457.2 against 304.8 mm, margin -152.4
+      at skirts.Front.clips, by makers’ usual instructions: common practice, from memory"
+    `);
+  });
+
+  it('where an edge stays bare, and clips are far apart', () => {
+    expect(cloth(160, { clips: given(30 * INCH) })).toMatchInlineSnapshot(`
+      "fail, skirt Front
+      Front has 160 in of cloth for 168 in of edges: 8 in stays bare. Take 174 in, an overlap included.
+      = 66 in front of Left + 27 in left end of Left + 48 in front of Right + 27 in right end of Right = 168 in
+      : 4064 against 4267.2 mm, margin -203.2
+      at skirts.Front.length, by table-linen trade tables
+      see desks.Left: it hangs on Left; desks.Right: it hangs on Right
+      do Set the cloth’s length to 174in | skirts.Front.length := 174in
+
+      fail, skirt Front
+      Front has a clip each 30 in: between them the cloth sags. Set one each 12 in. It takes 15 clips.
+      : 762 against 609.6 mm, margin -152.4
+      at skirts.Front.clips, by makers’ usual instructions: common practice, from memory"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell([], [], {})).toMatchInlineSnapshot(`
+      "unknown, skirt Front
+      Cannot say whether the cloth of Front is long enough. Add \`on\` to skirt Front, such as \`on Left\`.
+      at skirts.Front, by table-linen trade tables
+      ask on of skirt Front, as on Left, at skirts.Front"
+    `);
+    expect(cloth(170, { length: undefined })).toMatchInlineSnapshot(`
+      "unknown, skirt Front
+      Cannot say whether the cloth of Front is long enough. Add \`length\` to skirt Front, such as \`length 15ft\`.
+      at skirts.Front, by table-linen trade tables
+      ask length of skirt Front, as length 15ft, at skirts.Front"
+    `);
+    const desks = [aDesk('Left', 1000, { width: undefined })];
+    expect(tell([left], [], { clips: given(12 * INCH) }, { desks })).toMatchInlineSnapshot(`
+      "unknown, skirt Front
+      Cannot say whether the cloth of Front is long enough. Add \`width\` to desk Left, such as \`width 60in\`.
+      at desks.Left, by table-linen trade tables
+      ask width of desk Left, as width 60in, at desks.Left
+
+      pass, skirt Front
+      Front has a clip each 12 in.
+      : 304.8 against 304.8 mm, margin 0
+      at skirts.Front.clips, by makers’ usual instructions: common practice, from memory"
+    `);
+  });
+
+  it('of a platform that wears it', () => {
+    const skirts = [aSkirt('Hem', ['Riser'], { length: given(320 * INCH) })];
+    expect(tell([], [], {}, { platforms: [aPlatform('Riser', 300)], skirts })).toMatchInlineSnapshot(`
+      "pass, skirt Hem
+      Hem has 320 in of cloth for 157 1/2 in of edges: enough, with an overlap.
+      = 157 1/2 in front of Riser = 157 1/2 in
+      : 8128 against 4152.4 mm, margin 3975.6
+      at skirts.Hem.length, by table-linen trade tables
+      see platforms.Riser: it hangs on Riser"
+    `);
+  });
+
+  it('at the edges of what is allowed', () => {
+    const verdict = (millimetres: number) =>
+      judge([['Table', 96, 30]], [], { ...sides('front', 'ends'), length: given(millimetres) }).verdict;
+    const [run, wanted] = [156 * INCH, 162 * INCH];
+    expect([run - 1.1, run - 0.9, wanted - 1.1, wanted - 0.9].map(verdict)).toEqual([
+      'fail',
+      'marginal',
+      'marginal',
+      'pass',
+    ]);
   });
 });

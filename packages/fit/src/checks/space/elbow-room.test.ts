@@ -14,6 +14,7 @@ import {
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import type { Finding } from '../../assessment.js';
+import { told } from '../../testing/told.js';
 
 const INCH = 25.4;
 const people = {
@@ -179,5 +180,142 @@ describe('elbow-room, neighbours: half the sum of their breadths + 100, outer + 
     const finding = between(700, ['Noor'], ['Tobias'], { operators });
     expect(finding.shareAtLimit).toBeGreaterThan(0.5);
     expect(finding.shareAtLimit).toBeLessThan(1);
+  });
+});
+
+describe('elbow-room: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof alone>) => told(alone(...args), 'elbow-room');
+
+  it('where an operator has room, little, and none', () => {
+    expect(tell(900)).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      Sound has 900 mm of the width of Left: room for elbows.
+      : 900 against 762 mm, margin 138
+      at workstations.Sound, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left"
+    `);
+    expect(tell(700)).toMatchInlineSnapshot(`
+      "marginal, workstation Sound
+      Sound has 700 mm of the width of Left, too little for elbows: give it 765 mm.
+      : 700 against 762 mm, margin -62
+      at workstations.Sound, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left"
+    `);
+    expect(tell(500)).toMatchInlineSnapshot(`
+      "fail, workstation Sound
+      Sound has 500 mm of the width of Left, too little for elbows: give it 765 mm.
+      : 500 against 609.6 mm, margin -109.6
+      at workstations.Sound, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left"
+    `);
+  });
+
+  it('where the desk’s width is not said', () => {
+    expect(tell(1, { desks: [aDesk('Left', 740, { width: undefined })] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say how much width there is at Sound. Add \`width\` to desk Left, such as \`width 60in\`.
+      at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
+  });
+
+  it('where the file has a limit of its own', () => {
+    expect(tell(700, { overrides: [{ check: 'elbow-room', value: 680, reason: 'one hand is used', origin: nowhere }] }))
+      .toMatchInlineSnapshot(`
+        "pass, workstation Sound
+        Sound has 700 mm of the width of Left: room for elbows.
+        : 700 against 680 mm, margin 20
+        at workstations.Sound, by the file’s own limit: one hand is used
+        see desks.Left.width: the desk Left; overrides.0: the file’s own limit: one hand is used"
+      `);
+  });
+
+  it('of neighbours', () => {
+    expect(told(two(800, ['Noor'], ['Tobias']), 'elbow-room')).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      Sound has 2000 mm of the width of Left: room for elbows.
+      : 2000 against 762 mm, margin 1238
+      at workstations.Sound.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+
+      pass, workstation Light
+      Light has 2000 mm of the width of Left: room for elbows.
+      : 2000 against 762 mm, margin 1238
+      at workstations.Light.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+
+      pass, workstation Light
+      Sound and Light stand 800 mm apart, middle to middle: Noor and Tobias have room for their elbows.
+      : 800 against 762 mm, margin 38, shares 1 and 1
+      at workstations.Light.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see workstations.Sound: Sound, next to it"
+    `);
+    expect(told(two(580, ['Noor'], ['Tobias']), 'elbow-room')).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      Sound has 2000 mm of the width of Left: room for elbows.
+      : 2000 against 762 mm, margin 1238
+      at workstations.Sound.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+
+      pass, workstation Light
+      Light has 2000 mm of the width of Left: room for elbows.
+      : 2000 against 762 mm, margin 1238
+      at workstations.Light.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+
+      fail, workstation Light
+      Sound and Light stand 580 mm apart, middle to middle, so the elbows of Noor and Tobias meet: set them 765 mm apart.
+      : 580 against 609.6 mm, margin -29.6, shares 0 and 0
+      at workstations.Light.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see workstations.Sound: Sound, next to it"
+    `);
+    expect(told(two(700, ['Women'], ['Men']), 'elbow-room')).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      Sound has 2000 mm of the width of Left: room for elbows.
+      : 2000 against 762 mm, margin 1238
+      at workstations.Sound.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+
+      pass, workstation Light
+      Light has 2000 mm of the width of Left: room for elbows.
+      : 2000 against 762 mm, margin 1238
+      at workstations.Light.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+
+      marginal, workstation Light
+      Sound and Light stand 700 mm apart, middle to middle, so the elbows of Women and Men meet: set them 765 mm apart.
+      : 700 against 762 mm, margin -62, shares 0 and 1
+      at workstations.Light.at, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see workstations.Sound: Sound, next to it"
+    `);
+  });
+
+  it('of places without people, that share a desk evenly', () => {
+    expect(
+      tell(1300, {
+        workstations: [aStation('Sound', 'Left', undefined, []), aStation('Light', 'Left', undefined, [])],
+      }),
+    ).toMatchInlineSnapshot(`
+      "marginal, workstation Sound
+      Sound has 650 mm of the width of Left, too little for elbows: give it 765 mm.
+      : 650 against 762 mm, margin -112
+      at workstations.Sound, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+      granted the people at Left share its width evenly
+
+      marginal, workstation Light
+      Light has 650 mm of the width of Left, too little for elbows: give it 765 mm.
+      : 650 against 762 mm, margin -112
+      at workstations.Light, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Left.width: the desk Left
+      granted the people at Left share its width evenly
+
+      marginal, workstation Light
+      Sound and Light stand 650 mm apart, middle to middle, so the elbows of their operators meet: set them 765 mm apart.
+      : 650 against 762 mm, margin -112
+      at workstations.Light, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see workstations.Sound: Sound, next to it
+      granted the people at Left share its width evenly"
+    `);
   });
 });

@@ -3,6 +3,7 @@ import type { Booth, Door, Placement, Room } from '../../booth.js';
 import { aBooth, aDesk, aPlacement, aRoom, given } from '../../testing/booths.js';
 import { aColumn, aDoor, aPlatform, aRack, under } from '../../testing/floor.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
+import { told } from '../../testing/told.js';
 
 /** Desks of 1500 × 700 in a room of 10 × 20 m. */
 function booth(placements: readonly Placement[], room: Partial<Room> = {}, parts: Partial<Booth> = {}): Booth {
@@ -157,5 +158,82 @@ describe('overlap: in a door’s swing', () => {
   it('defers to the fire official', () => {
     const doors = [aDoor('Main', 'back-wall', 2000, 1000)];
     expect(clashes([aPlacement(['Left'], 1800, 300)], { doors })[0]!.caution).toContain('fire official');
+  });
+});
+
+describe('overlap: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'overlap');
+
+  it('where all is clear', () => {
+    expect(tell([aPlacement(['Left'], 1000, 1000)])).toMatchInlineSnapshot(`
+      "pass, booth Test booth
+      The one placed piece stands clear of the walls and of the doors.
+      at undefined, by geometry"
+    `);
+    expect(tell([aPlacement(['Left', 'Right'], 1000, 1000)])).toMatchInlineSnapshot(`
+      "pass, booth Test booth
+      All 2 placed pieces stand clear of one another, of the walls and of the doors.
+      at undefined, by geometry"
+    `);
+  });
+
+  it('where two stand in one place, or one through walls', () => {
+    expect(tell([aPlacement(['Left'], 1000, 1000), aPlacement(['Right'], 2400, 1100)])).toMatchInlineSnapshot(`
+      "fail, desk Right
+      Right and Left stand in one place: they overlap by 100 mm. Move one of them.
+      : 100 against 0 mm, margin -100
+      at desks.Right, by geometry
+      see desks.Left: Left stands here too"
+    `);
+    expect(tell([aPlacement(['Left'], -100, -50), aPlacement(['Right'], 8600, 19_400)])).toMatchInlineSnapshot(`
+      "fail, desk Left
+      Left stands 100 mm through the left wall. Move it into the room.
+      : 100 against 0 mm, margin -100
+      at desks.Left, by geometry
+      see room: the room
+
+      fail, desk Left
+      Left stands 50 mm through the back wall. Move it into the room.
+      : 50 against 0 mm, margin -50
+      at desks.Left, by geometry
+      see room: the room
+
+      fail, desk Right
+      Right stands 100 mm through the right wall. Move it into the room.
+      : 100 against 0 mm, margin -100
+      at desks.Right, by geometry
+      see room: the room
+
+      fail, desk Right
+      Right stands 100 mm through the stage wall. Move it into the room.
+      : 100 against 0 mm, margin -100
+      at desks.Right, by geometry
+      see room: the room"
+    `);
+  });
+
+  it('where one stands in the way of a door', () => {
+    expect(
+      tell([aPlacement(['Left'], 0, 0)], {
+        doors: [aDoor('Main', 'back-wall', 500, 900), aDoor('Other', 'right-wall', 500, 900)],
+      }),
+    ).toMatchInlineSnapshot(`
+      "fail, desk Left
+      Left stands in the swing of the door Main, by 700 mm. Move it so that the door opens fully.
+      : 700 against 0 mm, margin -700
+      at desks.Left, by geometry
+      see room.doors.Main: the door Main"
+    `);
+  });
+
+  it('of a column in a desk', () => {
+    expect(tell([aPlacement(['Left'], 1000, 1000)], { columns: [aColumn('Pillar', 1100, 1100, 300, 300)] }))
+      .toMatchInlineSnapshot(`
+        "fail, room Pillar
+        Pillar and Left stand in one place: they overlap by 400 mm. Move one of them.
+        : 400 against 0 mm, margin -400
+        at room.columns.Pillar, by geometry
+        see desks.Left: Left stands here too"
+      `);
   });
 });

@@ -44,7 +44,7 @@ place Left, Right in a row at 10ft, 6ft
         verdict: 'pass',
         message:
           many === 1
-            ? say`The one placed piece stands clear of one another, of the walls and of the doors.`
+            ? say`The one placed piece stands clear of the walls and of the doors.`
             : say`All ${many} placed pieces stand clear of one another, of the walls and of the doors.`,
         ...(scene.booth.origin && { origin: scene.booth.origin }),
       },

@@ -13,6 +13,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 const names = ['Left', 'Middle', 'Right'];
 
@@ -125,5 +126,107 @@ describe('pass-behind: near edge to what stands behind, preferred 1219, outer 96
       verdict: 'unknown',
       missing: { property: 'depth', of: 'desk Left' },
     });
+  });
+});
+
+describe('pass-behind: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof row>) => told(row(...args), 'pass-behind');
+
+  it('where a colleague passes, even past a seat pushed back', () => {
+    expect(tell(2, 1600)).toMatchInlineSnapshot(`
+      "pass, desk Left
+      Behind Left there is 1600 mm to the back wall: a colleague passes behind somebody who sits, even past a seat pushed back.
+      : 1600 against 1219.2 mm, margin 380.8
+      at desks.Left, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      pass, desk Middle
+      Behind Middle there is 1600 mm to the back wall: a colleague passes behind somebody who sits, even past a seat pushed back.
+      : 1600 against 1219.2 mm, margin 380.8
+      at desks.Middle, by Panero & Zelnik 1979, 3.4
+      see room: the back wall"
+    `);
+    expect(tell(2, 1300)).toMatchInlineSnapshot(`
+      "pass, desk Left
+      Behind Left there is 1300 mm to the back wall: a colleague passes behind somebody who sits; past a seat pushed back takes 1524 mm.
+      : 1300 against 1219.2 mm, margin 80.8
+      at desks.Left, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      pass, desk Middle
+      Behind Middle there is 1300 mm to the back wall: a colleague passes behind somebody who sits; past a seat pushed back takes 1524 mm.
+      : 1300 against 1219.2 mm, margin 80.8
+      at desks.Middle, by Panero & Zelnik 1979, 3.4
+      see room: the back wall"
+    `);
+  });
+
+  it('where nobody sits between, and where somebody does', () => {
+    expect(tell(2, 1100)).toMatchInlineSnapshot(`
+      "marginal, desk Left
+      Behind Left there is 1100 mm to the back wall; to pass behind somebody who sits takes 1219 mm. Move the desk 120 mm away from the back wall.
+      : 1100 against 1219.2 mm, margin -119.2
+      at desks.Left, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      marginal, desk Middle
+      Behind Middle there is 1100 mm to the back wall; to pass behind somebody who sits takes 1219 mm. Move the desk 120 mm away from the back wall.
+      : 1100 against 1219.2 mm, margin -119.2
+      at desks.Middle, by Panero & Zelnik 1979, 3.4
+      see room: the back wall"
+    `);
+    expect(tell(3, 1100)).toMatchInlineSnapshot(`
+      "marginal, desk Left
+      Behind Left there is 1100 mm to the back wall; to pass behind somebody who sits takes 1219 mm. Move the desk 120 mm away from the back wall.
+      : 1100 against 1219.2 mm, margin -119.2
+      at desks.Left, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      marginal, desk Middle
+      Behind Middle there is 1100 mm to the back wall; to pass behind somebody who sits takes 1219 mm. Move the desk 120 mm away from the back wall.
+      : 1100 against 1219.2 mm, margin -119.2
+      at desks.Middle, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      marginal, desk Right
+      Behind Right there is 1100 mm to the back wall; to pass behind somebody who sits takes 1219 mm. Move the desk 120 mm away from the back wall.
+      : 1100 against 1219.2 mm, margin -119.2
+      at desks.Right, by Panero & Zelnik 1979, 3.4
+      see room: the back wall"
+    `);
+    expect(tell(3, 900)).toMatchInlineSnapshot(`
+      "fail, desk Left
+      Behind Left there is 900 mm to the back wall; nobody gets by, even sideways: to pass behind somebody who sits takes 1219 mm. Move the desk 320 mm away from the back wall.
+      : 900 against 965.2 mm, margin -65.2
+      at desks.Left, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      fail, desk Middle
+      Behind Middle there is 900 mm to the back wall; nobody gets by, even sideways: to pass behind somebody who sits takes 1219 mm. Move the desk 320 mm away from the back wall.
+      : 900 against 965.2 mm, margin -65.2
+      at desks.Middle, by Panero & Zelnik 1979, 3.4
+      see room: the back wall
+
+      fail, desk Right
+      Behind Right there is 900 mm to the back wall; nobody gets by, even sideways: to pass behind somebody who sits takes 1219 mm. Move the desk 320 mm away from the back wall.
+      : 900 against 965.2 mm, margin -65.2
+      at desks.Right, by Panero & Zelnik 1979, 3.4
+      see room: the back wall"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(2, 1300, { placements: [] })).toMatchInlineSnapshot(`""`);
+    expect(
+      tell(1, 1300, {
+        desks: [aDesk('Left', 740, { width: undefined })],
+        workstations: [aStation('Sound', 'Left', 'Low', ['Noor', 'Tobias'])],
+      }),
+    ).toMatchInlineSnapshot(`
+      "unknown, desk Left
+      Cannot say whether people can pass behind Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      at desks.Left, by Panero & Zelnik 1979, 3.4
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
   });
 });

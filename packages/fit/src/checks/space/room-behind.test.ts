@@ -5,6 +5,7 @@ import { aColumn, aRack } from '../../testing/floor.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 /** A seated desk of 1500 × 700 in a room of 10 × 20 m, and what else stands there. */
 function booth(placements: readonly Placement[], parts: Partial<Booth> = {}): Booth {
@@ -138,5 +139,65 @@ describe('room-behind: near edge to the first thing behind it, preferred 914, ou
       verdict: 'unknown',
       missing: { property },
     });
+  });
+});
+
+describe('room-behind: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'room-behind');
+
+  it('where there is room, little, and none', () => {
+    expect(tell([aPlacement(['Left'], 3000, 1000)])).toMatchInlineSnapshot(`
+      "pass, workstation Sound
+      Behind Left there is 1000 mm to the back wall: room to sit down and rise.
+      : 1000 against 914.4 mm, margin 85.6
+      at workstations.Sound.desk, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see room: the back wall"
+    `);
+    expect(tell([aPlacement(['Left'], 3000, 850)])).toMatchInlineSnapshot(`
+      "marginal, workstation Sound
+      Behind Left there is 850 mm to the back wall; sitting down and rising takes 914 mm. Move the desk 64 mm away from the back wall.
+      : 850 against 914.4 mm, margin -64.4
+      at workstations.Sound.desk, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see room: the back wall"
+    `);
+    expect(tell([aPlacement(['Left'], 3000, 700)])).toMatchInlineSnapshot(`
+      "fail, workstation Sound
+      Behind Left there is 700 mm to the back wall; sitting down and rising takes 914 mm. Move the desk 214 mm away from the back wall.
+      : 700 against 762 mm, margin -62
+      at workstations.Sound.desk, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see room: the back wall"
+    `);
+  });
+
+  it('where a piece stands behind', () => {
+    expect(tell([aPlacement(['Left'], 3000, 3000), aPlacement(['Other'], 3000, 1500)])).toMatchInlineSnapshot(`
+      "marginal, workstation Sound
+      Behind Left there is 800 mm to Other; sitting down and rising takes 914 mm. Move the desk 114 mm away from Other.
+      : 800 against 914.4 mm, margin -114.4
+      at workstations.Sound.desk, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      see desks.Other: Other stands behind it"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell([])).toMatchInlineSnapshot(`""`);
+    expect(tell([], { desks: [aDesk('Left', 740)] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say how much room is behind Left. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+    `);
+    expect(tell([], { desks: [aDesk('Left', 740, { width: undefined })] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say how much room is behind Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
+    expect(tell([], { desks: [aDesk('Left', 740, { depth: undefined })] })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound
+      Cannot say how much room is behind Left. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
+      ask depth of desk Left, as depth 27in, at desks.Left"
+    `);
   });
 });

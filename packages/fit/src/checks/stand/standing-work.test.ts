@@ -13,6 +13,7 @@ import {
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 type Height = number | readonly [number, number];
 
@@ -195,5 +196,91 @@ describe('standing-work at a 42 in desk for controls', () => {
       workstations: [aStation('Sound', 'Left', 'Low', ['Noor'])],
     });
     expect(findingsOf(seated, 'standing-work')).toEqual([]);
+  });
+});
+
+describe('standing-work: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof standing>) => told(standing(...args), 'standing-work');
+
+  it('where the work is right, above and below the elbow', () => {
+    expect(tell(noor(1000), 950)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, stand
+      The work is 75 mm below Noor’s standing elbow: right for controls.
+      : -75 against -50 mm, margin 25, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk"
+    `);
+    expect(tell(noor(1000), 1100, 'precision')).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, stand
+      The work is 75 mm above Noor’s standing elbow: right for precision work.
+      : 75 against 100 mm, margin 25, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      default shoes of 25 mm; the task is precision; hands 0 mm above the desk"
+    `);
+  });
+
+  it('where it is too high, and too low', () => {
+    expect(tell(noor(1000), 1060)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The work is 35 mm above Noor’s standing elbow: too high for controls, so the shoulders lift. Lower the desk Left to 935 mm: suits Noor.
+      : 35 against 0 mm, margin -35, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      do Lower the desk Left to 935 mm: suits Noor | desks.Left.height := 935mm
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk"
+    `);
+    expect(tell(noor(1000), 860)).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The work is 165 mm below Noor’s standing elbow: too low for controls, so the back bends. Raise the desk Left to 935 mm: suits Noor.
+      : -165 against -150 mm, margin -15, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      do Raise the desk Left to 935 mm: suits Noor | desks.Left.height := 935mm
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk"
+    `);
+  });
+
+  it('of other tasks', () => {
+    expect(tell(noor(1000), 1090, 'writing')).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The work is 65 mm above Noor’s standing elbow: too high for writing, so the shoulders lift. Lower the desk Left to 985 mm: suits Noor.
+      : 65 against 25 mm, margin -40, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      do Lower the desk Left to 985 mm: suits Noor | desks.Left.height := 985mm
+      default shoes of 25 mm; the task is writing; hands 0 mm above the desk"
+    `);
+    expect(tell(noor(1000), 1090, 'keyboard')).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The work is 65 mm above Noor’s standing elbow: too high for a keyboard, so the shoulders lift. Lower the desk Left to 985 mm: suits Noor.
+      : 65 against 25 mm, margin -40, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      do Lower the desk Left to 985 mm: suits Noor | desks.Left.height := 985mm
+      default shoes of 25 mm; the task is keyboard; hands 0 mm above the desk"
+    `);
+    expect(tell(noor(1000), 950, 'precision')).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The work is 75 mm below Noor’s standing elbow: too low for precision work, so the back bends. Raise the desk Left to 1085 mm: suits Noor.
+      : -75 against 0 mm, margin -75, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor
+      do Raise the desk Left to 1085 mm: suits Noor | desks.Left.height := 1085mm
+      default shoes of 25 mm; the task is precision; hands 0 mm above the desk"
+    `);
+  });
+
+  it('of somebody of whom little is known', () => {
+    expect(tell(anOperator('Tobias', { stature: 1790 }, 'male'), 1067)).toMatchInlineSnapshot(`
+      "marginal, workstation Sound, Tobias, stand
+      The work is 87 mm below Tobias’ standing elbow: right for controls. Of people like Tobias, about 8 in 10 are inside the preferred band and nearly all inside the outer limit. Measure Tobias’ standing elbow height to settle it. Raise the desk Left to 1080 mm: suits Tobias.
+      : -86.8 against -100 mm, margin 13.2, shares 0.82 and 1
+      at workstations.Sound.people.Tobias, by Panero & Zelnik 1979, Table 1
+      see desks.Left.height: the desk Left; operators.Tobias: what is known of Tobias
+      do Raise the desk Left to 1080 mm: suits Tobias | desks.Left.height := 1080mm
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk"
+    `);
   });
 });

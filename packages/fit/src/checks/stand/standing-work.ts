@@ -85,8 +85,8 @@ function wordFor(task: Task): string {
     case 'writing':
       return say`writing`;
     case 'keyboard':
-      return say`keyboard`;
+      return say`a keyboard`;
     case 'precision':
-      return say`precision`;
+      return say`precision work`;
   }
 }

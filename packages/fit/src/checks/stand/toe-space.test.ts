@@ -4,6 +4,7 @@ import { assess } from '../../assess/assess.js';
 import { aBooth, aCrowd, aDesk, anOperator, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { told } from '../../testing/told.js';
 
 function counter(desk: Partial<Desk>, parts: Partial<Booth> = {}): Booth {
   return aBooth({
@@ -76,5 +77,57 @@ describe('toe-space: 100 deep × 100 high', () => {
       workstations: [aStation('Sound', 'Left', undefined, ['Volunteers'])],
     };
     expect(judge(space(60, 100), crowd).message).toContain('The toe space of Left is 60 mm deep');
+  });
+});
+
+describe('toe-space: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof counter>) => told(counter(...args), 'toe-space');
+
+  it('where feet have room', () => {
+    expect(tell(space(120, 120))).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, stand
+      Feet have room at the closed front of Left.
+      : 120 against 100 mm, margin 20, shares 1 and 1
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, counter drawing
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where it is too shallow, and too low', () => {
+    expect(tell(space(60, 120))).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The toe space of Left is 60 mm deep, so people stand back and bend: make it 100 mm.
+      : 60 against 100 mm, margin -40, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, counter drawing
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor"
+    `);
+    expect(tell(space(120, 60))).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, stand
+      The toe space of Left is 60 mm high, so shoes do not fit in: make it 100 mm.
+      : 60 against 100 mm, margin -40, shares 0 and 0
+      at workstations.Sound.people.Noor, by Panero & Zelnik 1979, counter drawing
+      see desks.Left.height: the desk Left; operators.Noor: what is known of Noor"
+    `);
+  });
+
+  it('where it is not said', () => {
+    expect(tell({})).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, stand
+      Cannot say anything of toe space at Sound. Add \`toe-space\` to desk Left, such as \`toe-space { depth 4in  height 4in }\`.
+      at workstations.Sound, by Panero & Zelnik 1979, counter drawing
+      ask toe-space of desk Left, as toe-space { depth 4in  height 4in }, at desks.Left"
+    `);
+    expect(tell({ toeSpace: { origin: nowhere } })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, stand
+      Cannot say anything of toe space at Sound. Add \`depth\` to the toe-space of desk Left, such as \`depth 4in\`.
+      at workstations.Sound, by Panero & Zelnik 1979, counter drawing
+      ask depth of the toe-space of desk Left, as depth 4in, at desks.Left.toeSpace"
+    `);
+    expect(tell({ toeSpace: { origin: nowhere, depth: given(100) } })).toMatchInlineSnapshot(`
+      "unknown, workstation Sound, stand
+      Cannot say anything of toe space at Sound. Add \`height\` to the toe-space of desk Left, such as \`height 4in\`.
+      at workstations.Sound, by Panero & Zelnik 1979, counter drawing
+      ask height of the toe-space of desk Left, as height 4in, at desks.Left.toeSpace"
+    `);
   });
 });

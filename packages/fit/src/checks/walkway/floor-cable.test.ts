@@ -5,6 +5,7 @@ import { findingOf } from '../../testing/findings.js';
 import { aCable, aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 function crossing(height: number, cable: Partial<Cable> = {}, parts: Partial<Booth> = {}): Booth {
   return aBooth({
@@ -69,5 +70,87 @@ describe('floor-cable: 1/4 in bare, 1/2 in bevelled, beyond that a ramp of 1:12'
       verdict: 'pass',
       source: 'the file’s own limit: taped down for one evening',
     });
+  });
+});
+
+describe('floor-cable: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof crossing>) => told(crossing(...args), 'floor-cable');
+
+  it('where people step over it', () => {
+    expect(tell(6)).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind bare, 1/4 in high: people can step and roll over it.
+      : 6 against 6.35 mm, margin 0.35
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses"
+    `);
+    expect(tell(12, bevelled)).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind with bevelled edges, 1/2 in high: people can step and roll over it.
+      : 12 against 12.7 mm, margin 0.7
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses"
+    `);
+    expect(tell(25.4, ramp(12 * INCH))).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind under a ramp, 1 in high: people can step and roll over it.
+      : 304.8 against 304.8 mm, margin 0
+      at cables.Snake.height, by 2010 ADA Standards 303.4 and 405.2
+      see walkways.Behind: the walkway that it crosses"
+    `);
+  });
+
+  it('where they trip', () => {
+    expect(tell(12)).toMatchInlineSnapshot(`
+      "fail, cable Snake
+      Snake lies across Behind bare, 1/2 in high: people trip and wheels stop. Cover it with bevelled edges, or lead it overhead.
+      : 12 against 6.35 mm, margin -5.65
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses"
+    `);
+    expect(tell(20, bevelled)).toMatchInlineSnapshot(`
+      "fail, cable Snake
+      Snake lies across Behind with bevelled edges, 3/4 in high: people trip and wheels stop. Lead it overhead or round, or cover it with a ramp that has 9 1/2 in of slope on each side: \`cover ramp  slope 9 1/2in\`.
+      : 20 against 12.7 mm, margin -7.3
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses"
+    `);
+    expect(tell(25.4, ramp(6 * INCH))).toMatchInlineSnapshot(`
+      "fail, cable Snake
+      Snake lies across Behind under a ramp, 1 in high: people trip and wheels stop. A ramp of 1:12 takes 12 in of slope on each side.
+      : 152.4 against 304.8 mm, margin -152.4
+      at cables.Snake.height, by 2010 ADA Standards 303.4 and 405.2
+      see walkways.Behind: the walkway that it crosses
+      do Give the ramp over Snake a slope of 12in on each side: 1:12 | cables.Snake.slope := 12in"
+    `);
+    expect(tell(12, {}, { walkways: [aWalkway('Behind', ['booth', 'back-wall'], { users: given('operators') })] }))
+      .toMatchInlineSnapshot(`
+      "marginal, cable Snake
+      Snake lies across Behind bare, 1/2 in high: people trip and wheels stop. Cover it with bevelled edges, or lead it overhead.
+      : 12 against 6.35 mm, margin -5.65
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(6, { across: undefined })).toMatchInlineSnapshot(`
+      "unknown, cable Snake
+      Cannot say whether people trip over Snake. Add \`across\` to cable Snake, such as \`across Behind\`.
+      at cables.Snake, by 2010 ADA Standards 303.2-303.4
+      ask across of cable Snake, as across Behind, at cables.Snake"
+    `);
+    expect(tell(6, { height: undefined })).toMatchInlineSnapshot(`
+      "unknown, cable Snake
+      Cannot say whether people trip over Snake. Add \`height\` to cable Snake, such as \`height 3/4in\`.
+      at cables.Snake, by 2010 ADA Standards 303.2-303.4
+      ask height of cable Snake, as height 3/4in, at cables.Snake"
+    `);
+    expect(tell(6, { cover: given('ramp') })).toMatchInlineSnapshot(`
+      "unknown, cable Snake
+      Cannot say whether people trip over Snake. Add \`slope\` to cable Snake, such as \`slope 9in\`.
+      at cables.Snake, by 2010 ADA Standards 303.2-303.4
+      ask slope of cable Snake, as slope 9in, at cables.Snake"
+    `);
   });
 });

@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 /** A walkway of a given clear width behind a desk. */
 function way(
@@ -154,5 +155,112 @@ describe('walkway-capacity: clear width against people × width for each', () =>
 
   it('defers to officials', () => {
     expect(capacity(950, 100).caution).toContain('fire official');
+  });
+});
+
+describe('walkway-capacity: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof way>) => told(way(...args), 'walkway-capacity');
+
+  it('where it is wide enough, and not', () => {
+    expect(tell(1500, 200)).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind keeps 1500 mm clear; 200 people need 1016 mm.
+      = 200 people × 5.1 mm = 1016 mm
+      : 1500 against 1016 mm, margin 484
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2"
+    `);
+    expect(tell(1000, 300)).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Behind keeps 1000 mm clear, but 300 people need 1524 mm: they would queue on their way out. Widen it by 524 mm, or give some of them another way.
+      = 300 people × 5.1 mm = 1524 mm
+      : 1000 against 1524 mm, margin -524
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2
+      weigh Move the booth 525 mm away from the back wall | placements.0.at := 3000mm, 1525mm"
+    `);
+    expect(tell(1000, 300, 'uk')).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Behind keeps 1000 mm clear, but 300 people need 1500 mm: they would queue on their way out. Widen it by 500 mm, or give some of them another way.
+      = 300 people × 5 mm = 1500 mm
+      : 1000 against 1500 mm, margin -500
+      at walkways.Behind.serves, by Approved Document B vol. 2 (England), table of exit widths
+      weigh Move the booth 500 mm away from the back wall | placements.0.at := 3000mm, 1500mm"
+    `);
+  });
+
+  it('where sprinklers, or a voice alarm, do not help alone', () => {
+    expect(tell(1000, 300, 'us', { sprinklers: true })).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Behind keeps 1000 mm clear, but 300 people need 1524 mm: they would queue on their way out. Widen it by 524 mm, or give some of them another way. Sprinklers alone do not lower the figure: it takes a voice alarm too.
+      = 300 people × 5.1 mm = 1524 mm
+      : 1000 against 1524 mm, margin -524
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2
+      weigh Move the booth 525 mm away from the back wall | placements.0.at := 3000mm, 1525mm"
+    `);
+    expect(tell(1000, 300, 'us', { voiceAlarm: true })).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Behind keeps 1000 mm clear, but 300 people need 1524 mm: they would queue on their way out. Widen it by 524 mm, or give some of them another way. A voice alarm alone does not lower the figure: it takes sprinklers too.
+      = 300 people × 5.1 mm = 1524 mm
+      : 1000 against 1524 mm, margin -524
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2
+      weigh Move the booth 525 mm away from the back wall | placements.0.at := 3000mm, 1525mm"
+    `);
+    expect(tell(1500, 300, 'us', both)).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind keeps 1500 mm clear; 300 people need 1143 mm.
+      = 300 people × 3.8 mm = 1143 mm
+      : 1500 against 1143 mm, margin 357
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2, exception for sprinklers and voice alarm"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell(1500, undefined)).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say whether Behind is wide enough for its people. Add \`serves\` to walkway Behind, such as \`serves 60\`.
+      at walkways.Behind, by IBC 2018/2021 1005.3.2
+      ask serves of walkway Behind, as serves 60, at walkways.Behind"
+    `);
+    expect(tell(1500, 200, 'us', {}, {}, { placements: [] })).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say whether Behind is wide enough for its people. Add \`place\` to the file, for Left, such as \`place Left at 14ft, 6ft\`.
+      at walkways.Behind, by IBC 2018/2021 1005.3.2
+      ask place of the file, for Left, as place Left at 14ft, 6ft, at desks.Left"
+    `);
+  });
+
+  it('where the file has a limit of its own', () => {
+    expect(
+      tell(
+        1500,
+        200,
+        'us',
+        {},
+        {},
+        { overrides: [{ check: 'walkway-capacity', value: 1400, reason: 'the warden says so', origin: nowhere }] },
+      ),
+    ).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind keeps 1500 mm clear; the file’s own least is 1400 mm.
+      : 1500 against 1400 mm, margin 100
+      at walkways.Behind.serves, by the file’s own limit: the warden says so
+      see overrides.0: the file’s own limit: the warden says so"
+    `);
+    expect(
+      tell(
+        1300,
+        200,
+        'us',
+        {},
+        {},
+        { overrides: [{ check: 'walkway-capacity', value: 1400, reason: 'the warden says so', origin: nowhere }] },
+      ),
+    ).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Behind keeps 1300 mm clear, but the file’s own least is 1400 mm: they would queue on their way out. Widen it by 100 mm, or give some of them another way.
+      : 1300 against 1400 mm, margin -100
+      at walkways.Behind.serves, by the file’s own limit: the warden says so
+      see overrides.0: the file’s own limit: the warden says so
+      weigh Move the booth 100 mm away from the back wall | placements.0.at := 3000mm, 1400mm"
+    `);
   });
 });

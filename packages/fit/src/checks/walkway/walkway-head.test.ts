@@ -5,6 +5,7 @@ import { findingOf } from '../../testing/findings.js';
 import { aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 function way(room: Partial<Room>, walkway: Partial<Walkway> = {}, parts: Partial<Booth> = {}): Booth {
   return aBooth({
@@ -72,5 +73,50 @@ describe('walkway-head: at least 80 in', () => {
   it('the file may set its own limit, with its reason', () => {
     const overrides = [{ check: 'walkway-head', value: 1900, reason: 'a listed building', origin: nowhere }];
     expect(head({}, { headroom: given(1950) }, { overrides })).toMatchObject({ verdict: 'pass', limit: 1900 });
+  });
+});
+
+describe('walkway-head: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof way>) => told(way(...args), 'walkway-head');
+
+  it('under a ceiling, a balcony, and what hangs', () => {
+    expect(tell({ height: given(3000) })).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      The ceiling is 3000 mm above Behind, not below 2032 mm.
+      : 3000 against 2032 mm, margin 968
+      at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
+      see room.height: The ceiling: its height
+      granted nothing else hangs over Behind"
+    `);
+    expect(tell(balcony(4000, 1900))).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      The balcony is 1900 mm above Behind: people hit their heads. It takes 2032 mm; raise what hangs there, or lead the way round it.
+      : 1900 against 2032 mm, margin -132
+      at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
+      see room.balcony.height: The balcony: its height
+      granted nothing else hangs over Behind"
+    `);
+    expect(tell({ height: given(3000) }, { headroom: given(2100) })).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      What hangs lowest is 2100 mm above Behind, not below 2032 mm.
+      : 2100 against 2032 mm, margin 68
+      at walkways.Behind.headroom, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
+      see walkways.Behind.headroom: What hangs lowest: its height"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell({})).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say how high it is above Behind. Add \`headroom\` to walkway Behind, such as \`headroom 7'6"\`.
+      at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
+      ask headroom of walkway Behind, as headroom 7'6", at walkways.Behind"
+    `);
+    expect(tell(balcony(4000))).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say how high it is above Behind. Add \`height\` to balcony, such as \`height 9ft\`.
+      at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
+      ask height of balcony, as height 9ft, at room.balcony"
+    `);
   });
 });

@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aRack, aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 function pinch(at: number | undefined, width: number, length: number): Pinch {
   return { origin: nowhere, ...(at !== undefined && { at: given(at) }), width: given(width), length: given(length) };
@@ -113,5 +114,75 @@ describe('walkway-pinch: 32 in wide over at most 24 in, 48 in apart', () => {
       verdict: 'pass',
       source: 'the file’s own limit: an old door case',
     });
+  });
+});
+
+describe('walkway-pinch: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof way>) => told(way(...args), 'walkway-pinch');
+
+  it('where it is short and wide enough', () => {
+    expect(tell([pinch(1000, 900, 500)])).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind narrows to 900 mm at one point, each short and far enough from the next.
+      : 900 against 812.8 mm, margin 87.2
+      at walkways.Behind, by 2010 ADA Standards 403.5.1, exception"
+    `);
+    expect(tell([pinch(1000, 850, 500), pinch(4000, 850, 500)])).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind narrows to 850 mm at 2 points, each short and far enough from the next.
+      : 850 against 812.8 mm, margin 37.2
+      at walkways.Behind, by 2010 ADA Standards 403.5.1, exception"
+    `);
+  });
+
+  it('where it is narrow, long, or near another', () => {
+    expect(tell([pinch(1000, 700, 500)])).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      700 mm is left at pinch 1 on Behind; a narrow point needs 813 mm. A wheelchair may not pass. Widen it by 113 mm.
+      : 700 against 812.8 mm, margin -112.8
+      at walkways.Behind, by 2010 ADA Standards 403.5.1, exception"
+    `);
+    expect(tell([pinch(1000, 850, 900)])).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      The narrow point at pinch 1 is 900 mm long on Behind; it may be at most 610 mm. A wheelchair may not pass. Shorten it, or widen all of it.
+      : 900 against 609.6 mm, margin -290.4
+      at walkways.Behind, by 2010 ADA Standards 403.5.1"
+    `);
+    expect(tell([pinch(1000, 850, 500), pinch(1800, 850, 500)])).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Only 300 mm lies between pinch 1 and pinch 2 on Behind; two narrow points need 1219 mm between them. A wheelchair may not pass. Move one of them, or widen one.
+      : 300 against 1219.2 mm, margin -919.2
+      at walkways.Behind, by 2010 ADA Standards 403.5.1"
+    `);
+  });
+
+  it('of a column', () => {
+    expect(tell([], [aColumn('Pillar', 4000, 700, 600, 600)])).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      700 mm is left at Pillar on Behind; a narrow point needs 813 mm. A wheelchair may not pass. Widen it by 113 mm.
+      : 700 against 812.8 mm, margin -112.8
+      at walkways.Behind, by 2010 ADA Standards 403.5.1, exception"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell([{ origin: nowhere }])).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say whether the pinches of Behind are passable. Add \`width\` to a pinch of walkway Behind, such as \`width 32in\`.
+      at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
+      ask width of a pinch of walkway Behind, as width 32in, at walkways.Behind.pinches.0"
+    `);
+    expect(tell([{ origin: nowhere, width: given(850) }])).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say whether the pinches of Behind are passable. Add \`length\` to a pinch of walkway Behind, such as \`length 20in\`.
+      at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
+      ask length of a pinch of walkway Behind, as length 20in, at walkways.Behind.pinches.0"
+    `);
+    expect(tell([pinch(undefined, 850, 500), pinch(undefined, 850, 500)])).toMatchInlineSnapshot(`
+      "unknown, walkway Behind
+      Cannot say whether the pinches of Behind are passable. Add \`at\` to a pinch of walkway Behind, such as \`at 6ft\`.
+      at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
+      ask at of a pinch of walkway Behind, as at 6ft, at walkways.Behind.pinches.0"
+    `);
   });
 });

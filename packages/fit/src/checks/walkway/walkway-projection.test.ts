@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aMonitor, aScreen, aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 function projection(height: number, reach: number): Projection {
   return { origin: nowhere, height: given(height), reach: given(reach) };
@@ -115,5 +116,63 @@ describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
   it('the file may set its own limit, with its reason', () => {
     const overrides = [{ check: 'walkway-projection', value: 160, reason: 'padded edge', origin: nowhere }];
     expect(judge([projection(1200, 150)], [], { overrides })).toMatchObject({ verdict: 'pass', limit: 160 });
+  });
+});
+
+describe('walkway-projection: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof way>) => told(way(...args), 'walkway-projection');
+
+  it('where nothing is in the way', () => {
+    expect(tell([projection(300, 500)])).toMatchInlineSnapshot(`
+      "pass, walkway Front
+      What sticks out into Front is so low that a cane finds it, or above heads.
+      at walkways.Front, by 2010 ADA Standards 307.2"
+    `);
+    expect(tell([projection(1000, 90)])).toMatchInlineSnapshot(`
+      "pass, walkway Front
+      The projection sticks out 90 mm into Front, 1000 mm above the floor: not more than 102 mm.
+      : 90 against 101.6 mm, margin 11.6
+      at walkways.Front.projections.0, by 2010 ADA Standards 307.2"
+    `);
+  });
+
+  it('where people walk into it', () => {
+    expect(tell([projection(1000, 150)])).toMatchInlineSnapshot(`
+      "fail, walkway Front
+      The projection sticks out 150 mm into Front, 1000 mm above the floor, where people walk into it and a cane does not find it. Pull it back by 48 mm, or put something on the floor below it.
+      : 150 against 101.6 mm, margin -48.4
+      at walkways.Front.projections.0, by 2010 ADA Standards 307.2"
+    `);
+    expect(tell([projection(1000, 150), projection(1500, 200)])).toMatchInlineSnapshot(`
+      "fail, walkway Front
+      Projection 2 sticks out 200 mm into Front, 1500 mm above the floor, where people walk into it and a cane does not find it. Pull it back by 98 mm, or put something on the floor below it.
+      : 200 against 101.6 mm, margin -98.4
+      at walkways.Front.projections.1, by 2010 ADA Standards 307.2"
+    `);
+  });
+
+  it('of a screen that stands out', () => {
+    expect(tell([], [aScreen('Cues', 750, 850)])).toMatchInlineSnapshot(`
+      "fail, walkway Front
+      Cues sticks out 150 mm into Front, 1100 mm above the floor, where people walk into it and a cane does not find it. Pull it back by 48 mm, or put something on the floor below it.
+      : 150 against 101.6 mm, margin -48.4
+      at walkways.Front, by 2010 ADA Standards 307.2
+      granted a screen is counted from its face: its body and its arm reach farther"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell([{ origin: nowhere }])).toMatchInlineSnapshot(`
+      "unknown, walkway Front
+      Cannot say what sticks out into Front. Add \`height\` to a projection of walkway Front, such as \`height 50in\`.
+      at walkways.Front.projections.0, by 2010 ADA Standards 307.2
+      ask height of a projection of walkway Front, as height 50in, at walkways.Front.projections.0"
+    `);
+    expect(tell([{ origin: nowhere, height: given(1000) }])).toMatchInlineSnapshot(`
+      "unknown, walkway Front
+      Cannot say what sticks out into Front. Add \`reach\` to a projection of walkway Front, such as \`reach 3in\`.
+      at walkways.Front.projections.0, by 2010 ADA Standards 307.2
+      ask reach of a projection of walkway Front, as reach 3in, at walkways.Front.projections.0"
+    `);
   });
 });

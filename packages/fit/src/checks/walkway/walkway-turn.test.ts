@@ -5,6 +5,7 @@ import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aColumn, aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
+import { told } from '../../testing/told.js';
 
 interface Plan {
   /** Inches: the lane behind the counter, its depth, its free end, the lane before it. */
@@ -151,5 +152,74 @@ describe('walkway-turn: 42, 48 and 42 in, or 60 in at the turn, round something 
       verdict: 'pass',
       source: 'the file’s own limit: agreed with the warden',
     });
+  });
+});
+
+describe('walkway-turn: what a reader is told', () => {
+  const tell = (...args: Parameters<typeof plan>) => told(plan(...args), 'walkway-turn');
+
+  it('where there is room to turn', () => {
+    expect(tell({})).toMatchInlineSnapshot(`
+      "pass, walkway Round
+      Round has room to turn round the booth’s end: 42 in before the turn, 48 in at the turn, 42 in after the turn.
+      = 42 in before the turn, 48 in at the turn, 42 in after the turn
+      : 1066.8 against 1066.8 mm, margin 0
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    expect(tell({ deep: 60, end: 40 })).toMatchInlineSnapshot(`
+      "pass, walkway Round
+      Round turns round something 60 in wide: the rule for turns is for less than 48 in.
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+  });
+
+  it('where there is not, before, at or after it', () => {
+    expect(tell({ before: 36 })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 36 in wide before the turn; a wheelchair that turns back round something 40 in wide needs 42 in there. Widen it by 6 in, or make it 60 in at the turn.
+      = 36 in before the turn, 48 in at the turn, 42 in after the turn
+      : 914.4 against 1066.8 mm, margin -152.4
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    expect(tell({ end: 40 })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 40 in wide at the turn (the right wall); a wheelchair that turns back round something 40 in wide needs 48 in there. Widen it by 8 in, or make it 60 in at the turn.
+      = 42 in before the turn, 40 in at the turn, 42 in after the turn
+      : 1016 against 1219.2 mm, margin -203.2
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    expect(tell({ after: 36 })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 36 in wide after the turn (the nearest row of seats); a wheelchair that turns back round something 40 in wide needs 42 in there. Widen it by 6 in, or make it 60 in at the turn.
+      = 42 in before the turn, 48 in at the turn, 36 in after the turn
+      : 914.4 against 1066.8 mm, margin -152.4
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+  });
+
+  it('where the file says what narrows it', () => {
+    expect(tell({ walkway: { atTurn: given(40 * INCH) } })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 40 in wide at the turn (what the file says narrows it); a wheelchair that turns back round something 40 in wide needs 48 in there. Widen it by 8 in, or make it 60 in at the turn.
+      = 42 in before the turn, 40 in at the turn, 42 in after the turn
+      : 1016 against 1219.2 mm, margin -203.2
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+  });
+
+  it('where something is missing', () => {
+    expect(tell({ room: { width: undefined } })).toMatchInlineSnapshot(`
+      "unknown, walkway Round
+      Cannot say whether there is room to turn on Round. Add \`width\` to room, such as \`width 40ft\`.
+      at walkways.Round, by 2010 ADA Standards 403.5.2
+      ask width of room, as width 40ft, at room"
+    `);
+    expect(tell({ room: { seating: undefined } })).toMatchInlineSnapshot(`
+      "pass, walkway Round
+      Round has room to turn round the booth’s end: 42 in before the turn, 48 in at the turn, 58 ft 9 3/8 in after the turn.
+      = 42 in before the turn, 48 in at the turn, 58 ft 9 3/8 in after the turn
+      : 1066.8 against 1066.8 mm, margin 0
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
   });
 });
