@@ -9,5 +9,15 @@ export default defineConfig({
     exclude: ['tests/editor/**', '**/node_modules/**', '**/dist/**'],
     passWithNoTests: false,
     testTimeout: 30_000,
+    // No test may rest on another one. A failing order is repeated with `--sequence.seed N`; the seed is printed.
+    sequence: { shuffle: { files: true, tests: true } },
+    coverage: {
+      provider: 'v8',
+      include: ['packages/fit/src/**'],
+      exclude: ['packages/fit/src/**/*.test.ts', 'packages/fit/src/testing/**'],
+      reporter: ['text-summary', 'html', 'json'],
+      reportsDirectory: 'dist/coverage',
+      thresholds: { branches: 95 },
+    },
   },
 });

@@ -27,10 +27,11 @@ const faults = [
 
 const { shared, booth: services } = createBoothServices({ fileSystemProvider: nodeFileSystem });
 
+/** The checked document; a file that another one imports may be there already. */
 async function read({ uri, text }: { uri: string; text: string }): Promise<LangiumDocument> {
-  const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = shared.workspace;
-  const document = LangiumDocumentFactory.fromString(text, URI.parse(uri));
-  LangiumDocuments.addDocument(document);
+  const { LangiumDocuments, DocumentBuilder } = shared.workspace;
+  const address = URI.parse(uri);
+  const document = LangiumDocuments.getDocument(address) ?? LangiumDocuments.createDocument(address, text);
   await DocumentBuilder.build([document], { validation: true });
   return document;
 }
