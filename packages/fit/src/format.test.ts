@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatLength, formatRange } from './format.js';
+import { formatAges, formatLength, formatRange, listOf, typeLength } from './format.js';
 
 describe('feet and inches', () => {
   it.each([
@@ -25,4 +25,39 @@ describe('a range in words', () => {
   ] as const)('in %s', (unit, min, max, words) => {
     expect(formatRange({ min, max }, unit)).toBe(words);
   });
+});
+
+describe('lengths in other units', () => {
+  it.each([
+    ['m', -1250, '−1.25 m'],
+    ['cm', -125, '−12.5 cm'],
+    ['mm', Infinity, '?'],
+    ['in', NaN, '?'],
+  ] as const)('in %s, of %d', (unit, length, words) => {
+    expect(formatLength(length, unit)).toBe(words);
+  });
+
+  it.each([
+    ['mm', 1047.6, '1048mm'],
+    ['cm', 1047.6, '104.8cm'],
+    ['m', 1047.6, '104.8cm'],
+    ['in', 1047.75, '41 1/4in'],
+    ['ft', 1047.75, '41 1/4in'],
+  ] as const)('typed in %s', (unit, length, text) => {
+    expect(typeLength(length, unit)).toBe(text);
+  });
+});
+
+it('ages are one or a span', () => {
+  expect(formatAges({ min: 14, max: 14 })).toBe('14 years old');
+  expect(formatAges({ min: 14, max: 17 })).toBe('14 to 17 years old');
+});
+
+it('lists end with their conjunction', () => {
+  expect([listOf([]), listOf(['Noor']), listOf(['Noor', 'Tobias']), listOf(['a', 'b', 'c'], 'or')]).toEqual([
+    '',
+    'Noor',
+    'Noor and Tobias',
+    'a, b or c',
+  ]);
 });

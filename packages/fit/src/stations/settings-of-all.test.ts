@@ -43,10 +43,10 @@ function alone(
   return met;
 }
 
-/** A bound on the gap that no height can pass need not be written down. */
+/** A bound on the gap that no height can pass need not be written down; a sum that comes to nothing may have either sign. */
 function openIn(settings: Settings) {
   const { seatMin, seatMax, deskMin, deskMax } = settings;
-  return [seatMin, seatMax, deskMin, deskMax, smallestGap(settings), largestGap(settings)];
+  return [seatMin, seatMax, deskMin, deskMax, smallestGap(settings), largestGap(settings)].map((value) => value + 0);
 }
 
 describe('the settings of many people', () => {
@@ -73,7 +73,7 @@ describe('the settings of many people', () => {
         }
         const { min, max } = all.spanOf('gap');
         each.forEach((own, person) => {
-          expect([min[person], max[person]]).toEqual([smallestGap(own), largestGap(own)]);
+          expect([min[person]! + 0, max[person]! + 0]).toEqual([smallestGap(own) + 0, largestGap(own) + 0]);
         });
       }),
       { numRuns: 300 },
