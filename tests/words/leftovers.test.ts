@@ -8,7 +8,9 @@ import type { Hover, MarkupContent } from 'vscode-languageserver-types';
 import { placeholdersOf, sentences, sourceNames } from './sentences.js';
 
 /** A language without words: of each sentence it says only what is filled in. Whatever words are left were not translated. */
-const german = JSON.parse(readFileSync(new URL('../../packages/extension/l10n/bundle.l10n.de.json', import.meta.url), 'utf8')) as object;
+const german = JSON.parse(
+  readFileSync(new URL('../../packages/extension/l10n/bundle.l10n.de.json', import.meta.url), 'utf8'),
+) as object;
 const spoken = [...new Set([...sentences().keys(), ...Object.keys(german)])];
 speak(Object.fromEntries(spoken.map((key) => [key, placeholdersOf(key).join(' ')])));
 

@@ -12,7 +12,11 @@ const refs = fc.record<PieceRef>(
 );
 
 it('a key gives back the piece that it was made of', () => {
-  fc.assert(fc.property(refs, (ref) => expect(pieceOfKey(pieceKey(ref))).toEqual(ref)));
+  fc.assert(
+    fc.property(refs, (ref) => {
+      expect(pieceOfKey(pieceKey(ref))).toEqual(ref);
+    }),
+  );
 });
 
 it('two pieces have one key only if they are the same', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth } from '../booth.js';
 import { aBooth, aDesk, anOperator, aSeat, aStation, byDefault, given, ringAt, ringBelow } from '../testing/booths.js';
+import { wholeBody } from '../testing/findings.js';
 import { aMonitor, aRack, aScreen, aSkirt, under } from '../testing/floor.js';
 import { advise } from './advise.js';
 
@@ -85,19 +86,21 @@ describe('shopping: what is bought beside desks and seats for people', () => {
 
 describe('what to measure next, for screens', () => {
   it.each([
-    ['standing', undefined, 'standingEyeHeight'],
-    ['seated', 'Low', 'sittingEyeHeight'],
-  ] as const)('of somebody %s it is the eye', (_, seat, dimension) => {
-    const screens = [aScreen('Cues', 750, 480, { height: { line: 'bottom', over: 'floor', distance: given(1150) } })];
+    ['standing', undefined, 'standingEyeHeight', 25],
+    ['seated', 'Low', 'sittingEyeHeight', 400],
+  ] as const)('of somebody %s of whom all else is known, it is the eye', (_, seat, dimension, below) => {
+    const { sittingEyeHeight: _sitting, standingEyeHeight: _standing, ...known } = wholeBody({});
+    const eye = wholeBody({})[dimension];
+    const height = { line: 'top', over: 'floor', distance: given(eye + below) } as const;
     const { measure } = advise(
       aBooth({
-        operators: [anOperator('Noor', { stature: 1650, standingElbowHeight: 1040, sittingElbowHeight: 240 })],
-        desks: [aDesk('Left', seat ? 700 : 990)],
-        seats: [aSeat('Low', 440, { kind: 'chair' })],
-        monitors: [aMonitor('Cues', 500, seat ? 130 : 250)],
-        workstations: [aStation('Sound', 'Left', seat, ['Noor'], { screens })],
+        operators: [anOperator('Noor', known, 'female')],
+        desks: [aDesk('Left', seat ? 620 : 950)],
+        seats: [aSeat('Low', 400, { kind: 'chair' })],
+        monitors: [aMonitor('Cues', 500, 100)],
+        workstations: [aStation('Sound', 'Left', seat, ['Noor'], { screens: [aScreen('Cues', 750, 600, { height })] })],
       }),
     );
-    expect(measure.map((next) => next.dimension)).toEqual([dimension]);
+    expect(measure).toMatchObject([{ operator: 'Noor', dimension }]);
   });
 });

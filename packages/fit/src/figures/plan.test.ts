@@ -85,6 +85,36 @@ describe('places', () => {
     expect(length(screen!.face)).toBeCloseTo(400, 6);
   });
 
+  it('have their controls where they stand: straight ahead, or so far from the left end', () => {
+    const control = {
+      name: 'Faders',
+      origin: nowhere,
+      setback: given(200),
+      ...{ depth: given(100), width: given(400), height: given(0), use: given('constant' as const) },
+    };
+    const controls = [control, { ...control, name: 'Spare', at: given(300) }, { ...control, setback: undefined }];
+    const [place] = planOf({ workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'], { controls })] }).places;
+    expect(place!.controls.map(({ name, outline }) => [name, outline[0], outline[2]])).toEqual([
+      ['Faders', { x: 3550, y: 2200 }, { x: 3950, y: 2300 }],
+      ['Spare', { x: 3100, y: 2200 }, { x: 3500, y: 2300 }],
+    ]);
+  });
+
+  it('are drawn for the broadest who works there, and without a body where nobody does', () => {
+    const operators = [
+      anOperator('Noor', { stature: 1600, forearmForearmBreadth: 480 }),
+      anOperator('Tobias', { stature: 1850, forearmForearmBreadth: 560 }),
+    ];
+    const breadthOf = (...people: string[]) =>
+      planOf({ operators, workstations: [aStation('Sound', 'Left', 'Tall', people)] }).places[0]!.trunk?.breadth;
+    expect([breadthOf('Noor', 'Tobias'), breadthOf('Tobias', 'Noor'), breadthOf('Noor'), breadthOf()]).toEqual([
+      560,
+      560,
+      480,
+      undefined,
+    ]);
+  });
+
   it('tell how far hands reach', () => {
     const [place] = planOf().places;
     expect(place!.reach.often).toBe(400);
@@ -145,6 +175,20 @@ describe('the room', () => {
       [0, 5500, 12_000],
     ]);
     expect(wheelchairSpaces[0]!.outline[2]).toEqual({ x: 1414, y: 1720 });
+  });
+
+  it('has watchers where they are, and leaves out what has no place', () => {
+    const watcher = { name: 'Back', origin: nowhere, at: given({ x: 500, y: 600 }), posture: given('sit' as const) };
+    const unplaced = { at: undefined };
+    const plan = planOf({
+      room: aRoom(12_000, 20_000, {
+        watchers: [watcher, { ...watcher, name: 'Lost', ...unplaced }],
+        wheelchairSpaces: [{ ...aWheelchairSpace('Lost', 0, 0), ...unplaced }],
+        doors: [{ ...aDoor('Lost', 'back-wall', 0, 900), ...unplaced }],
+      }),
+    });
+    expect(plan.watchers).toEqual([{ name: 'Back', at: { x: 500, y: 600 } }]);
+    expect([plan.wheelchairSpaces, plan.doors]).toEqual([[], []]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../assess/assess.js';
 import type { Assessment } from '../assessment.js';
-import type { Booth, Monitor, ScreenUse } from '../booth.js';
+import type { Booth, Desk, Monitor, ScreenUse } from '../booth.js';
 import {
   aBooth,
   aCrowd,
@@ -235,5 +235,52 @@ describe('the sketch', () => {
     const { height, ...desk } = aDesk('Left', 760);
     expect(height).toBeDefined();
     expect(sitting({ desks: [desk] }).sketch!.sides).toEqual([]);
+  });
+});
+
+describe('the desk', () => {
+  const deskOf = (parts: Partial<Desk>) => sideOf(sitting({ desks: [aDesk('Left', 760, parts)] })).desk;
+  const hanging = (parts: object) =>
+    deskOf({ hanging: [{ kind: 'tray', origin: nowhere, fromEdge: given(50), ...parts }] });
+
+  it('shows what hangs below it: to where it says, or to the far edge; nothing of which the drop is not said', () => {
+    expect(hanging({ drop: given(80), depth: given(300) }).hanging).toEqual([
+      { kind: 'tray', from: 50, to: 350, drop: 80 },
+    ]);
+    expect(hanging({ drop: given(80) }).hanging).toEqual([{ kind: 'tray', from: 50, to: 700, drop: 80 }]);
+    expect(hanging({ depth: given(300) }).hanging).toEqual([]);
+  });
+
+  it('shows its legs, as thick as it says or as legs usually are', () => {
+    const legs = { origin: nowhere, inset: given(100) };
+    expect(deskOf({ legs: { ...legs, depth: given(500), thickness: given(40) } }).legs).toEqual({
+      from: 100,
+      to: 600,
+      thickness: 40,
+    });
+    expect(deskOf({ legs }).legs).toEqual({ from: 100, to: 100, thickness: 50 });
+    expect(deskOf({}).legs).toBeUndefined();
+  });
+
+  it('shows a closed front with the room for toes that it leaves', () => {
+    const toeSpace = { origin: nowhere, depth: given(110), height: given(120) };
+    expect(deskOf({ closed: true, toeSpace }).front).toEqual({ toeDepth: 110, toeHeight: 120 });
+    expect(deskOf({ closed: true }).front).toEqual({ toeDepth: 0, toeHeight: 0 });
+    expect(deskOf({ toeSpace }).front).toBeUndefined();
+  });
+
+  it('has its controls where they stand, but those of which that is not said', () => {
+    const control = {
+      name: 'Faders',
+      origin: nowhere,
+      setback: given(200),
+      ...{ depth: given(150), width: given(400), height: given(60), use: given('constant' as const) },
+    };
+    const station = aStation('Sound', 'Left', 'Tall', ['Noor'], {
+      controls: [control, { ...control, name: 'Spare', setback: undefined }],
+    });
+    expect(sideOf(sitting({ workstations: [station] })).controls).toEqual([
+      { name: 'Faders', from: 200, to: 350, height: 60 },
+    ]);
   });
 });

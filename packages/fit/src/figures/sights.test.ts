@@ -12,7 +12,7 @@ import {
   given,
   nowhere,
 } from '../testing/booths.js';
-import { aPlatform } from '../testing/floor.js';
+import { aPlatform, aRack } from '../testing/floor.js';
 import { aMonitor, aScreen } from '../testing/screens.js';
 
 const booth = aBooth({
@@ -104,5 +104,21 @@ describe('the hall from the side', () => {
     const screen = hall.blocks.find(({ kind }) => kind === 'screen')!;
     expect(screen.z.min).toBeCloseTo(300 + 1000 + 150, 6);
     expect(screen.z.max).toBeCloseTo(300 + 1000 + 150 + 300, 6);
+  });
+
+  it('has ceiling, balcony and racks where the file says them', () => {
+    const balcony = { origin: nowhere, edge: given(6000), height: given(3000) };
+    const hallOf = (parts: object) =>
+      assess({
+        ...booth,
+        racks: [aRack('Tower', 20, { frame: given(100) }), aRack('Unsaid', 20, { units: undefined })],
+        placements: [...booth.placements, aPlacement(['Tower', 'Unsaid'], 8000, 5000)],
+        room: aRoom(12_000, 20_000, { height: given(5000), balcony, ...parts }),
+      }).sketch!.hall;
+    expect(hallOf({})).toMatchObject({ height: 5000, balcony: { edge: 6000, height: 3000 }, rows: [] });
+    const { height: _, ...open } = balcony;
+    expect(hallOf({ balcony: open }).balcony).toEqual({ edge: 6000 });
+    const racks = hallOf({}).blocks.filter(({ kind }) => kind === 'rack');
+    expect(racks.map(({ name, z }) => [name, z])).toEqual([['Tower', { min: 0, max: 20 * 44.45 + 100 }]]);
   });
 });

@@ -29,9 +29,7 @@ describe('the pieces near a box', () => {
           const found = piecesNear(pieces, { left, right: left + width, near, far: near + depth });
           const touching = pieces.filter(({ outline }) => {
             const own = boxOf(outline);
-            return (
-              own.left <= left + width && own.right >= left && own.near <= near + depth && own.far >= near
-            );
+            return own.left <= left + width && own.right >= left && own.near <= near + depth && own.far >= near;
           });
           expect(found.filter((one) => touching.includes(one))).toEqual(touching);
           expect(found).toEqual(pieces.filter((one) => found.includes(one)));

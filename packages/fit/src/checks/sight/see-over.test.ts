@@ -233,10 +233,10 @@ describe('see-over: what a reader is told', () => {
       }),
     ).toMatchInlineSnapshot(`
       "marginal, workstation Sound, Noor, stand
-      Noor standing sees the left of the stage only from 205 mm above its floor: people on seats, row 3 hide the rest. Raise the booth on a platform by 159 mm, with the guards and steps that local codes ask for.
+      Noor standing sees the left of the stage only from 205 mm above its floor: people on seats in row 3 hide the rest. Raise the booth on a platform by 159 mm, with the guards and steps that local codes ask for.
       : 204.57 against 0 mm, margin -204.57, shares 0 and 1
       at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
-      see room.seating: people on seats, row 3 decides; operators.Noor: what is known of Noor
+      see room.seating: people on seats in row 3 decides; operators.Noor: what is known of Noor
       weigh Raise the booth on a platform by 159 mm, with the guards and steps that local codes ask for
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
     `);
