@@ -2,9 +2,7 @@
 //   node .config/generate-licences.mjs [OUT.md]
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import esbuild from 'esbuild';
-import { bundles, server, toOptions } from './bundles.mjs';
-import { commandLine } from './bundling.mjs';
+import { shippedFolders } from './shipped.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 /** Licences that let a product under the MIT licence hold the library, if it repeats their text. */
@@ -22,16 +20,7 @@ const allowed = new Set([
   '(MIT AND Zlib)',
 ]);
 
-const builds = [...[...bundles, server].map(toOptions), ...commandLine('dist')];
-const results = await Promise.all(
-  builds.map((options) => esbuild.build({ ...options, write: false, metafile: true, logLevel: 'error' })),
-);
-const folders = new Set(
-  results
-    .flatMap(({ metafile }) => Object.values(metafile.outputs).flatMap(({ inputs }) => Object.keys(inputs)))
-    .flatMap(folderOf),
-);
-const packages = [...folders]
+const packages = (await shippedFolders())
   .map(read)
   .sort((a, b) => a.name.localeCompare(b.name, 'en') || a.version.localeCompare(b.version, 'en'));
 const refused = packages.filter(({ licence }) => !allowed.has(licence));
@@ -42,12 +31,6 @@ if (refused.length > 0) {
 }
 writeFileSync(path.resolve(process.argv[2] ?? path.join(root, 'packages/extension/LICENCES.md')), text(packages));
 console.log(`licences: ${packages.length} libraries ship`);
-
-/** The folder of the library that a file belongs to; none for our own. */
-function folderOf(input) {
-  const found = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/.exec(input);
-  return found && !found[0].includes('@boothwright/') ? [found[0]] : [];
-}
 
 function read(folder) {
   const { name, version, license } = JSON.parse(readFileSync(path.join(root, folder, 'package.json'), 'utf8'));

@@ -87,7 +87,7 @@ describe('shopping: what is bought beside desks and seats for people', () => {
 describe('what to measure next, for screens', () => {
   it.each([
     ['standing', undefined, 'standingEyeHeight', 25],
-    ['seated', 'Low', 'sittingEyeHeight', 400],
+    ['seated', 'Low', 'sittingEyeHeight', 360],
   ] as const)('of somebody %s of whom all else is known, it is the eye', (_, seat, dimension, below) => {
     const { sittingEyeHeight: _sitting, standingEyeHeight: _standing, ...known } = wholeBody({});
     const eye = wholeBody({})[dimension];
