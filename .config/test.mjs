@@ -9,7 +9,7 @@ import { createRequire } from 'node:module';
 const root = path.resolve(import.meta.dirname, '..');
 const vitest = path.join(path.dirname(createRequire(import.meta.url).resolve('vitest/package.json')), 'vitest.mjs');
 const suites = [
-  { flag: '--unit', config: '.config/vitest.config.ts' },
+  { flag: '--unit', config: '.config/vitest.config.ts', more: ['--coverage'] },
   { flag: '--editor', config: '.config/vitest.editor.config.ts' },
 ];
 const wanted = suites.filter(({ flag }) => process.argv.includes(flag));
@@ -17,10 +17,10 @@ const scratch = mkdtempSync(path.join(tmpdir(), 'boothwright-test-'));
 
 let passed = 0;
 let failed = 0;
-for (const { flag, config } of wanted.length ? wanted : suites) {
+for (const { flag, config, more = [] } of wanted.length ? wanted : suites) {
   const results = path.join(scratch, `results${flag}.json`);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${results}`];
-  const { status } = spawnSync(process.execPath, [vitest, 'run', '--config', config, ...reporters], {
+  const { status } = spawnSync(process.execPath, [vitest, 'run', '--config', config, ...reporters, ...more], {
     cwd: root,
     stdio: 'inherit',
   });
