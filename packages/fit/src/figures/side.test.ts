@@ -232,8 +232,7 @@ describe('the sketch', () => {
   });
 
   it('leaves out whom it cannot place', () => {
-    const { height, ...desk } = aDesk('Left', 760);
-    expect(height).toBeDefined();
+    const { height: _, ...desk } = aDesk('Left', 760);
     expect(sitting({ desks: [desk] }).sketch!.sides).toEqual([]);
   });
 });

@@ -45,8 +45,8 @@ const assessment = assess(booth);
 const sketch = assessment.sketch!;
 
 function read(drawing: Drawing | undefined) {
-  expect(drawing).toBeDefined();
-  return readDrawing(render(<DrawingSvg drawing={drawing!} id="d" />));
+  if (!drawing) throw new Error('Nothing is drawn.');
+  return readDrawing(render(<DrawingSvg drawing={drawing} id="d" />));
 }
 
 /** Coordinates are written to a tenth of a unit; a point may be half of that off in each direction. */

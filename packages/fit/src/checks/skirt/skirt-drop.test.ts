@@ -184,6 +184,7 @@ describe('skirt-drop: what a reader is told', () => {
   it('at the edges of what is allowed', () => {
     const gap = (millimetres: number) => judge(40, 40 - millimetres / INCH).verdict;
     expect([11.6, 11.8, 26.3, 26.5].map(gap)).toEqual(['marginal', 'pass', 'pass', 'marginal']);
+    expect(judge(30, 30).message).toContain('Front hangs 0 in above the floor on Left');
     expect([-1.1, -0.9, 51.7, 51.9].map(gap)).toEqual(['fail', 'marginal', 'marginal', 'fail']);
   });
 });
