@@ -48,6 +48,11 @@ async function objections(page: Page): Promise<string[]> {
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' · ')}`);
 }
 
+/** Shows what the page folds away. */
+function unfold(page: Page): Promise<unknown> {
+  return page.evaluate("for (const details of document.querySelectorAll('details')) details.open = true");
+}
+
 async function open(html: string, options: Parameters<Browser['newPage']>[0]): Promise<Page> {
   const page = await browser.newPage(options);
   await page.setContent(html);
@@ -65,11 +70,18 @@ describe.each(['larkfield-hall.booth', 'larkfield-hall-first-plan.booth', 'millb
     it.each([
       ['light', { colorScheme: 'light', viewport: { width: 1000, height: 900 } }],
       ['dark', { colorScheme: 'dark', viewport: { width: 1000, height: 900 } }],
+      ['in forced colours', { forcedColors: 'active', viewport: { width: 1000, height: 900 } }],
+      [
+        'in forced colours, dark',
+        { forcedColors: 'active', colorScheme: 'dark', viewport: { width: 1000, height: 900 } },
+      ],
       ['on a telephone', { colorScheme: 'light', viewport: { width: 360, height: 740 } }],
     ] as const)(
       'is accessible, %s',
       async (_, options) => {
         const page = await open(html, options);
+        expect(await objections(page)).toEqual([]);
+        await unfold(page);
         expect(await objections(page)).toEqual([]);
         await page.close();
       },

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { advise, type Assessment } from '@boothwright/fit';
 import { isReport } from '@boothwright/report';
 import { renderPdf, type PdfOptions } from '@boothwright/report/pdf';
+import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { contentOf } from '../../packages/report/src/content/report.js';
 import { adviceWithText, withText } from '../../packages/report/src/testing/hostile.js';
@@ -120,34 +121,54 @@ describe('the PDF', () => {
     expect(await renderPdf(assessment, options)).toEqual(await renderPdf(assessment, options));
   });
 
-  it.each([
-    ')>> /JS (app.alert(1)) <<',
-    '\\) /URI (http://x',
-    'endstream endobj /AA <<',
-    '</script><script>',
-    '(((',
-    '\\',
-  ])('holds no action, whatever a booth file says: %s', async (text) => {
-    const file = await write(withText(text), { advice: adviceWithText(text) });
-    expect(infoOf(file).Title).toBe(`${text}: fit report`);
-    const names = namesIn(readFileSync(file));
-    expect(names).toContain('Outlines');
-    for (const name of [
-      'JS',
-      'JavaScript',
-      'URI',
-      'AA',
-      'OpenAction',
-      'Launch',
-      'A',
-      'Annots',
-      'AcroForm',
-      'EmbeddedFile',
-    ])
-      expect(names).not.toContain(name);
-    expect(textOf(file, '-raw').replace(/\s+/g, '')).toContain(text.replace(/\s+/g, ''));
+  it('holds no action, link, script or annotation, whatever a booth file says, and the text can be read', async () => {
+    const hostile = fc.oneof(
+      fc.constantFrom(
+        ')>> /JS (app.alert(1)) <<',
+        '\\) /URI (http://x',
+        'endstream endobj /AA <<',
+        '</script><script>',
+        '(((',
+        '\\',
+        'http://example.org/a mailto:a@example.org',
+      ),
+      fc.string({ unit: fc.constantFrom(...'()<>\\/[]{}%#\'"JSURIAO1. a:@'), minLength: 1, maxLength: 40 }),
+    );
+    await fc.assert(
+      fc.asyncProperty(hostile, async (text) => {
+        const said = `x${text}x`;
+        const file = await write(withText(said), { advice: adviceWithText(said) });
+        expect(infoOf(file).Title!.replace(/\s+/g, ' ')).toBe(`${said}: fit report`.replace(/\s+/g, ' '));
+        const names = namesIn(readFileSync(file));
+        expect(names).toContain('Outlines');
+        expect(forbidden.filter((name) => names.has(name))).toEqual([]);
+        expect(textOf(file, '-raw').replace(/\s+/g, '')).toContain(said.replace(/\s+/g, ''));
+      }),
+      { numRuns: 40 },
+    );
+  }, 180_000);
+
+  it('would be seen to hold an action', () => {
+    const names = namesIn(Buffer.from('1 0 obj <</Title (\\) /JS) /OpenAction <</S /URI /URI (x)>>>> endobj'));
+    expect(forbidden.filter((name) => names.has(name))).toEqual(['URI', 'OpenAction']);
   });
 });
+
+/** Names of a PDF that make it do something, or lead elsewhere. */
+const forbidden = [
+  'JS',
+  'JavaScript',
+  'URI',
+  'AA',
+  'OpenAction',
+  'Launch',
+  'A',
+  'Annots',
+  'AcroForm',
+  'EmbeddedFile',
+  'GoToR',
+  'SubmitForm',
+];
 
 /** The names in a PDF's objects; strings and streams hold none. */
 function namesIn(pdf: Buffer): Set<string> {

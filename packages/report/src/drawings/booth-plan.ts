@@ -7,6 +7,7 @@ import type { Drawing, Fact, Point } from './drawing.js';
 import { arc, between, extentOf } from './geometry.js';
 import { spotsAround, type Label, type Spot } from './labels.js';
 import { clothBeside, drawPieces, drawWalls, headingOf, personFromAbove } from './plan-parts.js';
+import { drawSizes, sizeFacts } from './plan-sizes.js';
 import { boothExtent, planBoard } from './plan-view.js';
 import { bearingWords, clearWords, nameLabel, walkwayLabel } from './plan-words.js';
 import { area, line } from './shapes.js';
@@ -37,6 +38,7 @@ export function boothPlan(assessment: Assessment, width: number): Drawing | unde
   drawPieces(board, assessment);
   drawSkirts(board, assessment);
   for (const place of places) drawPlace(board, place, units);
+  drawSizes(board, assessment, units);
   drawWalkways(board, assessment, units);
   for (const place of places) labelPlace(board, assessment, place);
   labelPieces(board, assessment);
@@ -298,6 +300,7 @@ function factsOf(assessment: Assessment, units: Units): readonly Fact[] {
       value: clearWords(assessment, name, units),
       verdict: verdictOn(assessment, { kind: 'walkway', subject: name }),
     })),
+    ...sizeFacts(assessment, units),
     ...plan.places.flatMap(({ workstation, screens, reach }) => [
       ...screens.map((screen) => ({
         what: `${screen.name} from ${workstation}`,

@@ -16,10 +16,12 @@ export interface Dimension {
   readonly to: Point;
   readonly label: Label;
   readonly verdict?: Verdict;
+  /** Of its label: 4 if not said. */
+  readonly priority?: number;
 }
 
 /** A line with a stroke across either end, and its label in the middle of it or beside it. */
-export function drawDimension(board: Board, { kind, name, from, to, label, verdict }: Dimension): void {
+export function drawDimension(board: Board, { kind, name, from, to, label, verdict, priority = 4 }: Dimension): void {
   const [p, q] = [board.onPaper(from), board.onPaper(to)];
   const length = distance(p, q) || 1;
   const way = { x: (q.x - p.x) / length, y: (q.y - p.y) / length };
@@ -35,7 +37,7 @@ export function drawDimension(board: Board, { kind, name, from, to, label, verdi
     verdict,
   );
   board.labels.avoid([p, q]);
-  board.label({ kind, name, label, spots: [...onLine(p, q), ...spotsAlong(p, q)], priority: 4 });
+  board.label({ kind, name, label, spots: [...onLine(p, q), ...spotsAlong(p, q)], priority });
 }
 
 /** In the middle of an upright line that is long enough to be broken by a text. */

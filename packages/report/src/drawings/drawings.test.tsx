@@ -8,7 +8,7 @@ import { renderReport } from '../index.js';
 import { larkfieldBooth } from '../testing/larkfield-booth.js';
 import { exactly, named, said } from '../testing/given.js';
 import { boothPlan } from './booth-plan.js';
-import type { Drawing } from './drawing.js';
+import type { Drawing, Point } from './drawing.js';
 import { hallSection } from './hall-section.js';
 import { roomPlan } from './room-plan.js';
 import { sideView } from './side-view.js';
@@ -99,6 +99,41 @@ describe.each([760, 380])('the plans, read back from paper %i wide', (width) => 
       expectAt(paths[0]![0]!, p.x, p.y, room.scale);
       expectAt(paths[0]![1]!, q.x, q.y, room.scale);
     });
+  });
+});
+
+describe('the sizes on the plan of the booth, read back', () => {
+  const { pieces, scale } = read(boothPlan(assessment, 760));
+  const within = 0.15 * scale;
+  const drawn = (kind: string, name: string) => {
+    const { paths, texts } = pieces
+      .filter((piece) => piece.kind === kind && piece.name === name)
+      .reduce((a, b) => ({ ...a, ...b, paths: [...a.paths, ...b.paths], texts: [...a.texts, ...b.texts] }));
+    const [from, to] = paths[0]!;
+    return { length: Math.hypot(from!.x - to!.x, from!.y - to!.y), texts };
+  };
+
+  it.each(booth.desks.map(({ name, width, depth }) => [name, width!.value, depth!.value] as const))(
+    'measure %s from edge to edge: %d by %d mm',
+    (name, width, depth) => {
+      for (const [kind, size] of [
+        ['desk-width', width],
+        ['desk-depth', depth],
+      ] as const) {
+        const { length, texts } = drawn(kind, name);
+        expect(Math.abs(length - size)).toBeLessThan(within);
+        expect(texts).toEqual([`${Math.round(size / INCH)}\u00a0in`]);
+      }
+    },
+  );
+
+  it('measure the floor that seats take', () => {
+    expect(assessment.layout.occupied.length).toBeGreaterThan(0);
+    for (const { workstation, outline } of assessment.layout.occupied) {
+      const [near, , , far] = outline as unknown as readonly Point[];
+      const { length } = drawn('occupied-depth', workstation);
+      expect(Math.abs(length - Math.hypot(near!.x - far!.x, near!.y - far!.y))).toBeLessThan(within);
+    }
   });
 });
 
