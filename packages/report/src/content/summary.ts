@@ -12,7 +12,7 @@ import { group, heading, list, paragraph, section, soft, strong, table, verdictS
 /** So many of each thing stand on the first page; the rest is counted. */
 const MOST = { people: 6, plans: 4, changes: 6, walkways: 4, missing: 3 } as const;
 /** Characters of a name and of a line on the first page. */
-const LONGEST = { name: 32, line: 110 } as const;
+const LONGEST = { name: 32, line: 120 } as const;
 
 /** All that somebody has to know who reads one page. */
 export function summary(
