@@ -96,7 +96,7 @@ describe('the walkthrough', () => {
   });
 });
 
-test('each file that the manifest names is in the package', async () => {
+test('each file that the manifest names is in the package', { timeout: 120_000 }, async () => {
   const [{ configuration: own, icon }] = languages;
   const named = [
     manifest.icon,
