@@ -7,43 +7,41 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { bundles, toOptions } from './bundles.mjs';
+import { bundling, commandLine, program } from './bundling.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
 const dist = path.join(root, 'dist/bench');
 const others = path.join(dist, 'others');
 const wanted = { 'yaml-language-server': '1.25.0', 'vscode-langservers-extracted': '4.10.0' };
-const common = { bundle: true, platform: 'node', mainFields: ['module', 'main'], logLevel: 'error' };
-const bundle = (entry, name) =>
+const bundleServer = (entry, name) =>
   build({
-    ...common,
-    entryPoints: [path.join(root, entry)],
+    ...bundling,
+    entryPoints: [entry],
     outfile: path.join(dist, name),
+    platform: 'node',
     format: 'cjs',
     minify: true,
+    logLevel: 'error',
   });
 
 mkdirSync(dist, { recursive: true });
-await bundle('packages/language/src/node/main.ts', 'boothwright.cjs');
-await bundle('packages/cli/src/main.ts', 'cli.cjs');
-await bundle('tests/bench/floor.ts', 'floor.cjs');
+await bundleServer('packages/language/src/node/main.ts', 'server.cjs');
+await bundleServer('tests/bench/floor.ts', 'floor.cjs');
+for (const part of commandLine(dist)) await build({ ...part, minify: true, logLevel: 'error' });
 const previewPage = bundles.find(({ entry }) => entry.includes('/webview/'));
 await build({ ...toOptions(previewPage), outfile: path.join(dist, 'preview.js'), minify: true });
 await build({
-  ...common,
+  ...program,
   external: ['playwright-core'],
-  entryPoints: [path.join(root, 'tests/bench/bench.ts')],
+  entryPoints: ['tests/bench/bench.ts'],
   outfile: path.join(dist, 'bench.mjs'),
-  format: 'esm',
-  jsx: 'automatic',
-  jsxImportSource: 'preact',
-  banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
 });
 
 const module = (name) => path.join(others, 'node_modules', name);
 const versionOf = (folder) => JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8')).version;
 const kinds = [
   { name: 'floor', file: path.join(dist, 'floor.cjs'), languageId: 'booth', answers: 'push', debounce: 0 },
-  { name: 'boothwright', file: path.join(dist, 'boothwright.cjs'), languageId: 'booth', answers: 'push', debounce: 0 },
+  { name: 'boothwright', file: path.join(dist, 'server.cjs'), languageId: 'booth', answers: 'push', debounce: 0 },
   ...(hasOthers()
     ? [
         { ...bin('yaml-language-server', 'yaml-language-server'), name: 'yaml', answers: 'push', debounce: 200 },
@@ -64,7 +62,7 @@ const versions = Object.fromEntries([
 const given = {
   kinds,
   versions,
-  cli: path.join(dist, 'cli.cjs'),
+  cli: path.join(dist, 'boothwright.cjs'),
   examples: path.join(root, 'examples'),
   page: path.join(dist, 'preview.js'),
   output: path.join(root, 'dist/bench.json'),

@@ -10,6 +10,18 @@ export const bundling = {
   define: { 'import.meta.url': '"file:///"' },
 };
 
+/** A program that is run where it was built, as a module: it measures, or searches. */
+export const program = {
+  ...bundling,
+  define: {},
+  platform: 'node',
+  format: 'esm',
+  jsx: 'automatic',
+  jsxImportSource: 'preact',
+  banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+  logLevel: 'error',
+};
+
 /** The command line into a folder, as one file, and beside it what only a PDF needs: no other command waits for it. */
 export const commandLine = (outdir) =>
   ['packages/cli/src/main.ts', 'packages/report/src/pdf/index.ts'].map((entry, index) => ({

@@ -2,17 +2,8 @@
 import { spawnSync } from 'node:child_process';
 import path from 'node:path';
 import { build } from 'esbuild';
+import { program } from './bundling.mjs';
 
-const root = path.resolve(import.meta.dirname, '..');
-const outfile = path.join(root, 'dist/bench/memory.mjs');
-await build({
-  entryPoints: [path.join(root, 'tests/bench/memory.ts')],
-  outfile,
-  bundle: true,
-  platform: 'node',
-  format: 'esm',
-  mainFields: ['module', 'main'],
-  banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
-  logLevel: 'error',
-});
+const outfile = path.resolve(import.meta.dirname, '../dist/bench/memory.mjs');
+await build({ ...program, entryPoints: ['tests/bench/memory.ts'], outfile });
 process.exitCode = spawnSync(process.execPath, ['--expose-gc', outfile], { stdio: 'inherit' }).status ?? 1;
