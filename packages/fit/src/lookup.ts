@@ -15,9 +15,9 @@ export function withName<Thing extends { readonly name: string }>(
   return name === undefined ? undefined : table.get(name);
 }
 
-/** Groups things by a key, in their order: for one list and one way of grouping the same table each time. */
+/** Groups things by the keys that each has, in their order: for one list and one way of grouping the same table each time. */
 export function grouping<Thing extends object>(
-  keyOf: (thing: Thing) => string | undefined,
+  keysOf: (thing: Thing) => Iterable<string | undefined>,
 ): (things: readonly Thing[], key: string | undefined) => readonly Thing[] {
   const tables = new WeakMap<readonly Thing[], Map<string, Thing[]>>();
   return (things, key) => {
@@ -25,11 +25,12 @@ export function grouping<Thing extends object>(
     if (!table) {
       table = new Map();
       for (const thing of things) {
-        const own = keyOf(thing);
-        if (own === undefined) continue;
-        const group = table.get(own);
-        if (group) group.push(thing);
-        else table.set(own, [thing]);
+        for (const own of new Set(keysOf(thing))) {
+          if (own === undefined) continue;
+          const group = table.get(own);
+          if (group) group.push(thing);
+          else table.set(own, [thing]);
+        }
       }
       tables.set(things, table);
     }

@@ -1,7 +1,7 @@
 import type { Booth, Given, Workstation } from '../booth.js';
 import type { DefaultName, FindingDraft } from '../checks/check.js';
 import { formatAngle, formatLength, formatPercent } from '../format.js';
-import { withName } from '../lookup.js';
+import { grouping, withName } from '../lookup.js';
 import { say } from '../words/say.js';
 import type { Millimetres } from '../units.js';
 
@@ -57,10 +57,13 @@ export function defaultsTaken(
 /** The workstation that a finding is about: of a screen or control, the one where this person meets it. */
 function stationOf({ subject, operator }: FindingDraft, { workstations }: Booth): Workstation | undefined {
   if (subject.kind === 'workstation') return withName(workstations, subject.name);
-  return workstations.find(
-    ({ screens, controls, people }) =>
-      (operator === undefined || people.some(({ name }) => name === operator)) &&
-      (screens.some(({ monitor }) => monitor.name === subject.name) ||
-        controls.some(({ name }) => name === subject.name)),
+  return showing(workstations, subject.name).find(
+    ({ people }) => operator === undefined || people.some(({ name }) => name === operator),
   );
 }
+
+/** The workstations that have a screen or a control of a name. */
+const showing = grouping<Workstation>(({ screens, controls }) => [
+  ...screens.map(({ monitor }) => monitor.name),
+  ...controls.map(({ name }) => name),
+]);

@@ -49,10 +49,10 @@ export interface Station {
 }
 
 /** The stations at a desk, in the order of the booth. */
-export const stationsAt = grouping<Station>(({ desk }) => desk?.name);
+export const stationsAt = grouping<Station>(({ desk }) => [desk?.name]);
 
 /** The racks under a desk. */
-export const racksBelow = grouping<Rack>(({ under }) => under?.desk.name);
+export const racksBelow = grouping<Rack>(({ under }) => [under?.desk.name]);
 
 export function sits(station: Station): boolean {
   return station.workstation.postures.value.includes('sit');
