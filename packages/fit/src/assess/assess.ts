@@ -39,12 +39,14 @@ export function findingsOfEach(booth: Booth, checks: readonly Check[] = catalogu
 }
 
 function eachOf(scene: Scene, stations: readonly StationAssessment[]): readonly Finding[] {
-  return scene.checks.flatMap((check) => [
-    ...stations.flatMap((each) => each.findings.get(check) ?? []),
-    ...(check.find && !check.ofEachStation
-      ? check.find(scene).map((draft) => finished(check, draft, scene.booth))
-      : []),
-  ]);
+  const found = new Map<Check, Finding[]>(scene.checks.map((check) => [check, []]));
+  for (const { findings } of stations) for (const [check, own] of findings) found.get(check)!.push(...own);
+  for (const check of scene.checks) {
+    if (!check.find || check.ofEachStation) continue;
+    const own = found.get(check)!;
+    for (const draft of check.find(scene)) own.push(finished(check, draft, scene.booth));
+  }
+  return scene.checks.flatMap((check) => found.get(check)!);
 }
 
 function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[] {
