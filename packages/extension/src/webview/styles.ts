@@ -90,6 +90,16 @@ kbd { font: inherit; border: 1px solid var(--line); border-radius: 3px; padding:
 .tip th.right, .tip td.right { text-align: right; }
 .tip p, .tip table { margin: 0 0 .5em; }
 .tip em { font-style: normal; color: var(--soft); }
+@media (max-width: 30rem) {
+  html { scroll-padding-top: .5rem; }
+  body { padding: 0 .75rem 3rem; }
+  nav a { padding: .25em 0; }
+  .top { position: static; margin: 0 -.75rem; padding: .75rem; }
+  .sliders label { grid-template-columns: 1fr auto; gap: 0 .75em; }
+  .sliders input { grid-row: 2; grid-column: 1 / -1; }
+  dl.keys { grid-template-columns: 1fr; }
+  .tip { max-width: calc(100vw - 1rem); }
+}
 @media (forced-colors: active) {
   .live .lit > .ring, .live .target:focus > .ring { stroke: Highlight; }
 }

@@ -22,19 +22,11 @@ interface TipProps {
   readonly onLeave: () => void;
 }
 
-/** The figures of a piece beside it: below, or above where there is more room. */
+/** The figures of a piece beside it. */
 export function Tip({ shown, places, decided, onLeave }: TipProps) {
   const box = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
-    const element = box.current!;
-    const anchor = shown.anchor.getBoundingClientRect();
-    const { clientWidth, clientHeight } = document.documentElement;
-    const [width, height] = [element.offsetWidth, element.offsetHeight];
-    const below = Math.min(anchor.bottom, clientHeight - 8) + 6;
-    const above = Math.max(anchor.top, 8) - height - 6;
-    const top = below + height <= clientHeight - 8 || above < 8 ? below : above;
-    element.style.left = `${Math.max(8, Math.min(anchor.left, clientWidth - width - 8))}px`;
-    element.style.top = `${Math.max(8, Math.min(top, clientHeight - height - 8))}px`;
+    placeBeside(box.current!, shown.anchor.getBoundingClientRect());
   }, [shown]);
   return (
     <div class="tip" id={tipId} role="tooltip" tabIndex={0} ref={box} onPointerLeave={onLeave}>
@@ -44,6 +36,27 @@ export function Tip({ shown, places, decided, onLeave }: TipProps) {
       {places.length > 0 && <p>{`On a plan, drag it or press Alt and an arrow key to move ${movedWith(places)}.`}</p>}
     </div>
   );
+}
+
+/** From the piece, and from the edges of the window, CSS pixels. */
+const GAP = 6;
+const EDGE = 8;
+/** Less room than this, and figures lie over the end of the piece: nobody could read them. */
+const LEAST = 96;
+
+/** Below the piece, or above it where there is more room, and no taller than the room there: it does not cover what it tells of. */
+function placeBeside(element: HTMLElement, anchor: DOMRect): void {
+  const { clientWidth, clientHeight } = document.documentElement;
+  const bottom = clientHeight - EDGE;
+  const below = bottom - (anchor.bottom + GAP);
+  const above = anchor.top - GAP - EDGE;
+  element.style.maxHeight = '';
+  const isBelow = element.offsetHeight <= below || below >= above;
+  element.style.maxHeight = `${Math.min(element.offsetHeight, Math.max(LEAST, isBelow ? below : above))}px`;
+  const { offsetWidth: width, offsetHeight: height } = element;
+  const top = isBelow ? anchor.bottom + GAP : anchor.top - GAP - height;
+  element.style.left = `${Math.max(EDGE, Math.min(anchor.left, clientWidth - width - EDGE))}px`;
+  element.style.top = `${Math.max(EDGE, Math.min(top, bottom - height))}px`;
 }
 
 /** A row moves as one. */
