@@ -62,6 +62,7 @@ kbd { font: inherit; border: 1px solid var(--line); border-radius: 3px; padding:
 
 .drawing.live { max-width: none; }
 .live .target { cursor: pointer; outline: none; pointer-events: all; }
+.live > g:not(.target) { pointer-events: none; }
 .live .grip path { stroke: transparent; stroke-width: 11; stroke-dasharray: none; fill: none; }
 .live .ring { fill: none; stroke: none; pointer-events: none; }
 .live .target:hover > .ring { stroke: var(--mark); stroke-width: 1; }
@@ -90,7 +91,7 @@ kbd { font: inherit; border: 1px solid var(--line); border-radius: 3px; padding:
 .tip th.right, .tip td.right { text-align: right; }
 .tip p, .tip table { margin: 0 0 .5em; }
 .tip em { font-style: normal; color: var(--soft); }
-@media (max-width: 30rem) {
+@media (max-width: 25rem) {
   html { scroll-padding-top: .5rem; }
   body { padding: 0 .75rem 3rem; }
   nav a { padding: .25em 0; }
