@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { CancellationTokenSource, type Diagnostic } from 'vscode-languageserver-protocol/node';
 import { Random } from '../fuzz/random.js';
-import { ServerProcess, serverBundle, uri } from './server-process.js';
+import { ServerProcess, serverBundle, uri } from '../server-process.js';
 
 vi.setConfig({ testTimeout: 120_000 });
 const bundle = serverBundle();

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Diagnostic } from 'vscode-languageserver-protocol';
 import { hostile } from './texts.js';
-import { ServerProcess, serverBundle } from './server-process.js';
+import { ServerProcess, serverBundle } from '../server-process.js';
 
 vi.setConfig({ testTimeout: 180_000 });
 const bundle = serverBundle();

@@ -1,27 +1,15 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { type AssessmentResult, assessmentRequest, type ClientOptions } from '@boothwright/language/protocol';
-import esbuild from 'esbuild';
+import { type AssessmentResult, assessmentRequest } from '@boothwright/language/protocol';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  type CodeAction,
-  type CodeLens,
-  type CompletionItem,
-  createProtocolConnection,
-  type Diagnostic,
-  type Hover,
-  type ProtocolConnection,
-  type PublishDiagnosticsParams,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-languageserver-protocol/node';
+import type {
+  CodeAction,
+  CodeLens,
+  CompletionItem,
+  Diagnostic,
+  Hover,
+  InitializeParams,
+} from 'vscode-languageserver-protocol';
+import { ServerProcess, serverBundle, uri } from '../server-process.js';
 
-const root = path.resolve(import.meta.dirname, '../..');
-const scratch = mkdtempSync(path.join(tmpdir(), 'boothwright-german-'));
-const program = path.join(scratch, 'dist/server.cjs');
-const uri = 'file:///hall/hall.booth';
 const text = `booth "Larkfield Hall" { show cm }
 room { width 9m  depth 13m }
 operator Noor { stature 160cm }
@@ -33,86 +21,42 @@ crowd Young { age 14..17 }
 workstation Words { desk Left  operators Young  posture stand }
 `;
 
-/** An editor that speaks to the real server over its standard streams. */
-class Editor {
-  private constructor(
-    private readonly child: ChildProcess,
-    readonly connection: ProtocolConnection,
-    readonly diagnostics: readonly Diagnostic[],
-  ) {}
+const bundle = serverBundle();
 
-  static async open(tells: { readonly locale?: string; readonly initializationOptions?: ClientOptions }) {
-    const child = spawn(process.execPath, [program, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-    const connection = createProtocolConnection(
-      new StreamMessageReader(child.stdout),
-      new StreamMessageWriter(child.stdin),
-    );
-    connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => ({})));
-    connection.onRequest('client/registerCapability', () => null);
-    const published = new Promise<Diagnostic[]>((resolve) =>
-      connection.onNotification('textDocument/publishDiagnostics', ({ diagnostics }: PublishDiagnosticsParams) =>
-        resolve(diagnostics),
-      ),
-    );
-    connection.listen();
-    const capabilities = { textDocument: { publishDiagnostics: { relatedInformation: true } } };
-    await connection.sendRequest('initialize', { processId: null, rootUri: null, capabilities, ...tells });
-    await connection.sendNotification('initialized', {});
-    const textDocument = { uri, languageId: 'booth', version: 1, text };
-    await connection.sendNotification('textDocument/didOpen', { textDocument });
-    return new Editor(child, connection, await published);
-  }
-
-  find(code: string): Diagnostic {
-    return this.diagnostics.find((diagnostic) => diagnostic.code === code)!;
-  }
-
-  async close(): Promise<void> {
-    await this.connection.sendRequest('shutdown');
-    await this.connection.sendNotification('exit');
-    this.connection.dispose();
-    this.child.kill();
-  }
+/** A server that has been told of the editor and has said what it finds in the text. */
+async function opened(tells: Partial<InitializeParams>): Promise<ServerProcess> {
+  const capabilities = { textDocument: { publishDiagnostics: { relatedInformation: true } } };
+  const server = await ServerProcess.start(bundle(), { capabilities, ...tells });
+  await server.open(text);
+  await server.says(() => true);
+  return server;
 }
 
-beforeAll(async () => {
-  await esbuild.build({
-    entryPoints: [path.join(root, 'packages/language/src/node/main.ts')],
-    outfile: program,
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    target: 'node20',
-    mainFields: ['module', 'main'],
-    logLevel: 'error',
-  });
-  cpSync(path.join(root, 'packages/extension/l10n'), path.join(scratch, 'l10n'), { recursive: true });
-});
-
-afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+function find(code: string, { last }: ServerProcess): Diagnostic {
+  return last!.find((diagnostic) => diagnostic.code === code)!;
+}
 
 describe('an editor with the locale de-AT', () => {
-  let editor: Editor;
+  let server: ServerProcess;
   beforeAll(async () => {
-    editor = await Editor.open({ locale: 'de-AT' });
+    server = await opened({ locale: 'de-AT' });
   });
-  afterAll(() => editor.close());
+  afterAll(() => server.stop());
 
   test('is told of faults and findings in German, with what is related to them', () => {
-    expect(editor.find('misplaced').message).toContain('hat hier keine Bedeutung, der Block ist eine Stoffblende');
-    expect(editor.find('standing-work').message).toMatch(
+    expect(find('misplaced', server).message).toContain('hat hier keine Bedeutung, der Block ist eine Stoffblende');
+    expect(find('standing-work', server).message).toMatch(
       /^Die Arbeit liegt .* cm über dem Ellenbogen von Noor im Stehen: zu hoch für Regler und Tasten, sodass sich die Schultern heben\./,
     );
-    const hem = editor.find('skirt-drop');
+    const hem = find('skirt-drop', server);
     expect(hem.message).toMatch(/^Front ist auf Left um 1 cm zu lang: Der Stoff schleift am Boden/);
     expect(hem.message).toContain('die örtliche Brandschutzbehörde fragen');
     expect(hem.relatedInformation!.map(({ message }) => message)).toContain('Left ist so hoch');
   });
 
   test('is offered fixes in German', async () => {
-    const diagnostic = editor.find('skirt-drop');
-    const actions = await editor.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
-      textDocument: { uri },
+    const diagnostic = find('skirt-drop', server);
+    const actions = await server.ask<CodeAction[]>('codeAction', {
       range: diagnostic.range,
       context: { diagnostics: [diagnostic] },
     });
@@ -122,26 +66,21 @@ describe('an editor with the locale de-AT', () => {
   });
 
   test('hovers, lenses and completions are German', async () => {
-    const place = { textDocument: { uri }, position: { line: 2, character: 11 } };
-    const hover = await editor.connection.sendRequest<Hover>('textDocument/hover', place);
+    const hover = await server.ask<Hover>('hover', { position: { line: 2, character: 11 } });
     expect((hover.contents as { value: string }).value).toMatch(
       /\*\*Noor\*\*, Bedienperson[\s\S]*\| Kniekehlenhöhe \|/,
     );
-    const lenses = await editor.connection.sendRequest<CodeLens[]>('textDocument/codeLens', { textDocument: { uri } });
+    const lenses = await server.ask<CodeLens[]>('codeLens');
     expect(lenses[0]!.command!.title).toMatch(/^passt für 0 von 1 · Die Arbeit liegt .* im Stehen$/);
-    const { items } = await editor.connection.sendRequest<{ items: CompletionItem[] }>('textDocument/completion', {
-      textDocument: { uri },
+    const { items } = await server.ask<{ items: CompletionItem[] }>('completion', {
       position: { line: 3, character: 12 },
     });
     expect(items.find(({ label }) => label === 'top')).toMatchObject({ documentation: 'Die Dicke der Platte.' });
   });
 
   test('what a report is made of is English, since reports are', async () => {
-    await editor.connection.sendNotification('textDocument/didChange', {
-      textDocument: { uri, version: 2 },
-      contentChanges: [{ text: text.replace('  width 12', '') }],
-    });
-    const { assessment } = await editor.connection.sendRequest<AssessmentResult>(assessmentRequest, {
+    await server.change(text.replace('  width 12', ''));
+    const { assessment } = await server.connection.sendRequest<AssessmentResult>(assessmentRequest, {
       uri,
       advice: true,
     });
@@ -157,13 +96,13 @@ describe('an editor with the locale de-AT', () => {
 
 test('the sentences that an editor sends along win over its locale', async () => {
   const sentences = { '{0} is {1} too long on {2}: it drags on the floor and people trip on it.': '{2}, {0}: −{1}' };
-  const editor = await Editor.open({ locale: 'de', initializationOptions: { sentences } });
-  expect(editor.find('skirt-drop').message).toMatch(/^Left, Front: −1 cm/);
-  await editor.close();
+  const server = await opened({ locale: 'de', initializationOptions: { sentences } });
+  expect(find('skirt-drop', server).message).toMatch(/^Left, Front: −1 cm/);
+  await server.stop();
 });
 
 test.each(['en-GB', 'qps', '../../etc', undefined])('the locale %s is answered in English', async (locale) => {
-  const editor = await Editor.open(locale === undefined ? {} : { locale });
-  expect(editor.find('skirt-drop').message).toMatch(/^Front is 1 cm too long on Left/);
-  await editor.close();
+  const server = await opened(locale === undefined ? {} : { locale });
+  expect(find('skirt-drop', server).message).toMatch(/^Front is 1 cm too long on Left/);
+  await server.stop();
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth } from '../booth.js';
 import { aBooth, aDesk, anOperator, aSeat, aStation, byDefault, given, ringAt, ringBelow } from '../testing/booths.js';
 import { wholeBody } from '../testing/findings.js';
-import { aMonitor, aRack, aScreen, aSkirt, under } from '../testing/floor.js';
+import { aMonitorOf, aRack, aScreenAt, aSkirt, under } from '../testing/floor.js';
 import { advise } from './advise.js';
 
 const wantsOf = (item: string, parts: Partial<Booth>) => {
@@ -12,8 +12,8 @@ const wantsOf = (item: string, parts: Partial<Booth>) => {
 
 describe('shopping: what is bought beside desks and seats for people', () => {
   it('a screen by its size, shape and pixels, as far as the file says them', () => {
-    const workstations = [aStation('Sound', 'Left', undefined, [], { screens: [aScreen('Cues', 500, 300)] })];
-    const monitors = (parts: object) => [{ ...aMonitor('Cues', 400, 300), ...parts }];
+    const workstations = [aStation('Sound', 'Left', undefined, [], { screens: [aScreenAt('Cues', 500, 300)] })];
+    const monitors = (parts: object) => [{ ...aMonitorOf('Cues', 400, 300), ...parts }];
     expect(wantsOf('screen Cues', { workstations, monitors: monitors({}) })).toEqual({
       item: 'screen Cues',
       wants: ['500 mm diagonal', '400:300'],
@@ -97,8 +97,10 @@ describe('what to measure next, for screens', () => {
         operators: [anOperator('Noor', known, 'female')],
         desks: [aDesk('Left', seat ? 620 : 950)],
         seats: [aSeat('Low', 400, { kind: 'chair' })],
-        monitors: [aMonitor('Cues', 500, 100)],
-        workstations: [aStation('Sound', 'Left', seat, ['Noor'], { screens: [aScreen('Cues', 750, 600, { height })] })],
+        monitors: [aMonitorOf('Cues', 500, 100)],
+        workstations: [
+          aStation('Sound', 'Left', seat, ['Noor'], { screens: [aScreenAt('Cues', 750, 600, { height })] }),
+        ],
       }),
     );
     expect(measure).toMatchObject([{ operator: 'Noor', dimension }]);

@@ -78,7 +78,8 @@ export function under(desk: string, at = 0, setback = 0): Pick<Rack, 'under'> {
   return { under: { desk: { name: desk, origin: nowhere }, at: given(at), setback: given(setback) } };
 }
 
-export function aMonitor(name: string, width: number, height: number, parts: Partial<Monitor> = {}): Monitor {
+/** A monitor so wide and so high. */
+export function aMonitorOf(name: string, width: number, height: number, parts: Partial<Monitor> = {}): Monitor {
   return {
     name,
     origin: nowhere,
@@ -89,7 +90,7 @@ export function aMonitor(name: string, width: number, height: number, parts: Par
 }
 
 /** A screen on a desk: its middle `at` from the left end, its face `setback` from the near edge, 100 above the desk. */
-export function aScreen(monitor: string, at: number, setback: number, parts: Partial<ScreenUse> = {}): ScreenUse {
+export function aScreenAt(monitor: string, at: number, setback: number, parts: Partial<ScreenUse> = {}): ScreenUse {
   return {
     monitor: { name: monitor, origin: nowhere },
     origin: nowhere,

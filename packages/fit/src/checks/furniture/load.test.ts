@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Control, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aStation, byDefault, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
-import { aMonitor, aScreen } from '../../testing/floor.js';
+import { aMonitorOf, aScreenAt } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { POUND } from '../../units.js';
 import { told } from '../../testing/told.js';
@@ -14,9 +14,9 @@ function onArm(weight: number | undefined, rating: number, parts: Partial<Booth>
   return aBooth({
     operators: [anOperator('Noor', { stature: 1630 })],
     desks: [aDesk('Left', 1000)],
-    monitors: [aMonitor('Cues', 500, 300, weighing)],
+    monitors: [aMonitorOf('Cues', 500, 300, weighing)],
     workstations: [
-      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreen('Cues', 750, 500, arm(rating))] }),
+      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreenAt('Cues', 750, 500, arm(rating))] }),
     ],
     ...parts,
   });
@@ -59,7 +59,7 @@ describe('load: a screen on an arm', () => {
       verdict: 'unknown',
       missing: { property: 'weight', of: 'monitor Cues' },
     });
-    const standing = [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreen('Cues', 750, 500)] })];
+    const standing = [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreenAt('Cues', 750, 500)] })];
     expect(findingsOf(onArm(30, 1, { workstations: standing }), 'load')).toEqual([]);
   });
 });
@@ -76,12 +76,12 @@ describe('load: things on a desk', () => {
   });
   /** Two workstations at one desk: both watch Cues, one has a console, the other a keyboard. */
   function desk(rating: number | undefined, console: number, keyboard?: number, screen?: number) {
-    const parts = { screens: [aScreen('Cues', 750, 500)] };
+    const parts = { screens: [aScreenAt('Cues', 750, 500)] };
     const weighing = screen === undefined ? {} : { weight: given(screen) };
     return aBooth({
       operators: [anOperator('Noor', { stature: 1630 })],
       desks: [aDesk('Left', 1000, rating === undefined ? {} : { rating: given(rating) }), aDesk('Other', 1000)],
-      monitors: [aMonitor('Cues', 500, 300, weighing)],
+      monitors: [aMonitorOf('Cues', 500, 300, weighing)],
       workstations: [
         aStation('Sound', 'Left', undefined, ['Noor'], { ...parts, controls: [control('Console', console)] }),
         aStation('Words', 'Left', undefined, ['Noor'], { ...parts, controls: [control('Keyboard', keyboard)] }),

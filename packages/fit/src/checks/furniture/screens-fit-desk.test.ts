@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Desk, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
-import { aMonitor, aScreen } from '../../testing/floor.js';
+import { aMonitorOf, aScreenAt } from '../../testing/floor.js';
 import { told } from '../../testing/told.js';
 
 /** A desk 1500 × 700 with screens 500 wide and 300 high: A, B and C. */
@@ -10,7 +10,7 @@ function booth(screens: readonly ScreenUse[], desk: Partial<Desk> = {}, parts: P
   return aBooth({
     operators: [anOperator('Noor', { stature: 1630 })],
     desks: [aDesk('Left', 1000, desk)],
-    monitors: ['A', 'B', 'C'].map((name) => aMonitor(name, 500, 300)),
+    monitors: ['A', 'B', 'C'].map((name) => aMonitorOf(name, 500, 300)),
     workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens })],
     ...parts,
   });
@@ -48,7 +48,7 @@ describe('screens-fit-desk: against the desk’s ends and edges', () => {
     ['with nothing under it', 750, 760, {}, 'fail', 60],
     ['on an arm over the far edge', 750, 760, { rating: given(9) }, 'marginal', 60],
   ])('%s', (_, at, setback, parts, verdict, measured) => {
-    const finding = judge([aScreen('A', at, setback, parts)]);
+    const finding = judge([aScreenAt('A', at, setback, parts)]);
     expect(finding.verdict).toBe(verdict);
     if (measured === undefined) expect(finding.measured).toBeUndefined();
     else expect(finding.measured).toBeCloseTo(measured, 6);
@@ -56,7 +56,7 @@ describe('screens-fit-desk: against the desk’s ends and edges', () => {
 
   it('a turn alone says where the screen stands: along the line of sight', () => {
     // 45° to the right at a setback of 500: 500 to the right of the operator in the middle of the desk.
-    const { at: _, ...turned } = aScreen('A', 0, 500, { turn: given(45) });
+    const { at: _, ...turned } = aScreenAt('A', 0, 500, { turn: given(45) });
     expect(judge([turned]).verdict).toBe('pass');
     // Its right half takes 250 · cos 45° more: 500 + 176.8 past the middle of a desk of 1300 is 26.8 too much.
     expect(judge([turned], { width: given(1300) }).measured).toBeCloseTo(500 + 250 * Math.SQRT1_2 - 650, 6);
@@ -65,27 +65,27 @@ describe('screens-fit-desk: against the desk’s ends and edges', () => {
   it('what reaches onto the next desk of a row is carried by it', () => {
     const desks = [aDesk('Left', 1000), aDesk('Right', 1000)];
     const row = { desks, placements: [aPlacement(['Left', 'Right'], 3000, 2000, 20)] };
-    expect(judge([aScreen('A', 1400, 500)], {}, row).verdict).toBe('pass');
-    expect(judge([aScreen('A', 100, 500)], {}, row)).toMatchObject({ verdict: 'fail' });
+    expect(judge([aScreenAt('A', 1400, 500)], {}, row).verdict).toBe('pass');
+    expect(judge([aScreenAt('A', 100, 500)], {}, row)).toMatchObject({ verdict: 'fail' });
   });
 });
 
 describe('screens-fit-desk: against each other', () => {
   it.each<[string, ScreenUse, ScreenUse, number | undefined]>([
-    ['side by side', aScreen('A', 500, 500), aScreen('B', 1000, 500), undefined],
-    ['20 into one another', aScreen('A', 500, 500), aScreen('B', 980, 500), 20],
-    ['one 60 behind the other', aScreen('A', 500, 400), aScreen('B', 700, 460), undefined],
-    ['one 30 behind the other: 20 into its body', aScreen('A', 500, 400), aScreen('B', 700, 430), 20],
+    ['side by side', aScreenAt('A', 500, 500), aScreenAt('B', 1000, 500), undefined],
+    ['20 into one another', aScreenAt('A', 500, 500), aScreenAt('B', 980, 500), 20],
+    ['one 60 behind the other', aScreenAt('A', 500, 400), aScreenAt('B', 700, 460), undefined],
+    ['one 30 behind the other: 20 into its body', aScreenAt('A', 500, 400), aScreenAt('B', 700, 430), 20],
     [
       'one above the other',
-      aScreen('A', 500, 500),
-      aScreen('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(400) } }),
+      aScreenAt('A', 500, 500),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(400) } }),
       undefined,
     ],
     [
       'one above the other, 50 too low',
-      aScreen('A', 500, 500),
-      aScreen('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(350) } }),
+      aScreenAt('A', 500, 500),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(350) } }),
       500,
     ],
   ])('%s', (_, first, second, overlap) => {
@@ -100,8 +100,8 @@ describe('screens-fit-desk: against each other', () => {
   it('two that are turned toward the operator need room for their corners', () => {
     // Turned by 30° to each side, their inner ends stand farther away and meet in the middle: 250 · cos 30° from each middle.
     const pair = (x: number) => [
-      aScreen('A', 750 - x, 500, { turn: given(-30) }),
-      aScreen('B', 750 + x, 500, { turn: given(30) }),
+      aScreenAt('A', 750 - x, 500, { turn: given(-30) }),
+      aScreenAt('B', 750 + x, 500, { turn: given(30) }),
     ];
     const meeting = 250 * Math.cos(Math.PI / 6);
     // Their bodies behind the faces lean toward each other by 50 · sin 30° more.
@@ -111,8 +111,12 @@ describe('screens-fit-desk: against each other', () => {
 
   it('screens of all workstations at the desk count; one that two of them watch is one', () => {
     const workstations = [
-      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreen('A', 500, 500), aScreen('C', 1200, 500)] }),
-      aStation('Words', 'Left', undefined, ['Noor'], { screens: [aScreen('B', 600, 500), aScreen('C', 1210, 500)] }),
+      aStation('Sound', 'Left', undefined, ['Noor'], {
+        screens: [aScreenAt('A', 500, 500), aScreenAt('C', 1200, 500)],
+      }),
+      aStation('Words', 'Left', undefined, ['Noor'], {
+        screens: [aScreenAt('B', 600, 500), aScreenAt('C', 1210, 500)],
+      }),
     ];
     const found = all([], {}, { workstations });
     expect(found).toHaveLength(1);
@@ -122,8 +126,8 @@ describe('screens-fit-desk: against each other', () => {
 
   it('screens on another desk do not count', () => {
     const workstations = [
-      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreen('A', 500, 500)] }),
-      aStation('Words', 'Right', undefined, ['Noor'], { screens: [aScreen('B', 500, 500)] }),
+      aStation('Sound', 'Left', undefined, ['Noor'], { screens: [aScreenAt('A', 500, 500)] }),
+      aStation('Words', 'Right', undefined, ['Noor'], { screens: [aScreenAt('B', 500, 500)] }),
     ];
     const desks = [aDesk('Left', 1000), aDesk('Right', 1000)];
     expect(all([], {}, { workstations, desks }).map(({ verdict }) => verdict)).toEqual(['pass', 'pass']);
@@ -132,17 +136,17 @@ describe('screens-fit-desk: against each other', () => {
 
 describe('screens-fit-desk: what is missing', () => {
   it.each<[string, ScreenUse[], Partial<Desk>, string]>([
-    ['a setback', [aScreen('A', 500, 500, { setback: undefined })], {}, 'setback'],
-    ['a height', [aScreen('A', 500, 500, { height: undefined })], {}, 'bottom'],
-    ['the desk’s width', [aScreen('A', 500, 500)], { width: undefined }, 'width'],
-    ['the desk’s depth', [aScreen('A', 500, 500)], { depth: undefined }, 'depth'],
+    ['a setback', [aScreenAt('A', 500, 500, { setback: undefined })], {}, 'setback'],
+    ['a height', [aScreenAt('A', 500, 500, { height: undefined })], {}, 'bottom'],
+    ['the desk’s width', [aScreenAt('A', 500, 500)], { width: undefined }, 'width'],
+    ['the desk’s depth', [aScreenAt('A', 500, 500)], { depth: undefined }, 'depth'],
   ])('without %s it asks for it', (_, screens, desk, property) => {
     expect(judge(screens, desk)).toMatchObject({ verdict: 'unknown', missing: { property } });
   });
 
   it('asks nothing of a desk without screens, and says how deep it takes a screen to be', () => {
     expect(all([])).toEqual([]);
-    expect(judge([aScreen('A', 750, 500)]).assumptions).toEqual(['a screen is 50 mm deep behind its face']);
+    expect(judge([aScreenAt('A', 750, 500)]).assumptions).toEqual(['a screen is 50 mm deep behind its face']);
   });
 });
 
@@ -150,7 +154,7 @@ describe('screens-fit-desk: what a reader is told', () => {
   const tell = (...args: Parameters<typeof booth>) => told(booth(...args), 'screens-fit-desk');
 
   it('where they fit', () => {
-    expect(tell([aScreen('A', 400, 300), aScreen('B', 1100, 300)])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 400, 300), aScreenAt('B', 1100, 300)])).toMatchInlineSnapshot(`
       "pass, desk Left
       The screens on Left fit: A 500 mm wide, B 500 mm wide, on 1500 mm.
       at desks.Left, by geometry
@@ -159,34 +163,34 @@ describe('screens-fit-desk: what a reader is told', () => {
   });
 
   it('where one reaches past an end, or over an edge', () => {
-    expect(tell([aScreen('A', 100, 300)])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 100, 300)])).toMatchInlineSnapshot(`
       "fail, monitor A
       A is 500 mm wide and reaches 150 mm past the left end of Left. Move it, or take a wider desk.
       : 150 against 0 mm, margin -150
       at workstations.Sound.screens.0.monitor, by geometry
       granted a screen is 50 mm deep behind its face"
     `);
-    expect(tell([aScreen('A', 1400, 300)])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 1400, 300)])).toMatchInlineSnapshot(`
       "fail, monitor A
       A is 500 mm wide and reaches 150 mm past the right end of Left. Move it, or take a wider desk.
       : 150 against 0 mm, margin -150
       at workstations.Sound.screens.0.monitor, by geometry
       granted a screen is 50 mm deep behind its face"
     `);
-    expect(tell([aScreen('A', 750, 690)])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 750, 690)])).toMatchInlineSnapshot(`
       "pass, desk Left
       The screens on Left fit: A 500 mm wide, on 1500 mm.
       at desks.Left, by geometry
       granted a screen is 50 mm deep behind its face"
     `);
-    expect(tell([aScreen('A', 750, 10, { turn: given(40) })])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 750, 10, { turn: given(40) })])).toMatchInlineSnapshot(`
       "marginal, monitor A
       A reaches 151 mm over the near edge of Left. See that nobody runs into it.
       : 150.7 against 0 mm, margin -150.7
       at workstations.Sound.screens.0.monitor, by geometry
       granted a screen is 50 mm deep behind its face"
     `);
-    expect(tell([aScreen('A', 750, 690, { rating: given(10) })])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 750, 690, { rating: given(10) })])).toMatchInlineSnapshot(`
       "pass, desk Left
       The screens on Left fit: A 500 mm wide, on 1500 mm.
       at desks.Left, by geometry
@@ -195,7 +199,7 @@ describe('screens-fit-desk: what a reader is told', () => {
   });
 
   it('where two stand in one place', () => {
-    expect(tell([aScreen('A', 600, 300), aScreen('B', 900, 300)])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 600, 300), aScreenAt('B', 900, 300)])).toMatchInlineSnapshot(`
       "fail, monitor B
       B and A stand in one place: they overlap by 200 mm. Move them apart, or set one above the other.
       : 200 against 0 mm, margin -200
@@ -206,19 +210,19 @@ describe('screens-fit-desk: what a reader is told', () => {
   });
 
   it('where something is missing', () => {
-    expect(tell([aScreen('A', 750, 300)], { width: undefined })).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 750, 300)], { width: undefined })).toMatchInlineSnapshot(`
       "unknown, desk Left
       Cannot say whether the screens fit on Left. Add \`width\` to desk Left, such as \`width 60in\`.
       at desks.Left, by geometry
       ask width of desk Left, as width 60in, at desks.Left"
     `);
-    expect(tell([aScreen('A', 750, 300)], { depth: undefined })).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 750, 300)], { depth: undefined })).toMatchInlineSnapshot(`
       "unknown, desk Left
       Cannot say whether the screens fit on Left. Add \`depth\` to desk Left, such as \`depth 27in\`.
       at desks.Left, by geometry
       ask depth of desk Left, as depth 27in, at desks.Left"
     `);
-    expect(tell([aScreen('A', 750, 300, { setback: undefined })])).toMatchInlineSnapshot(`
+    expect(tell([aScreenAt('A', 750, 300, { setback: undefined })])).toMatchInlineSnapshot(`
       "unknown, monitor A
       Cannot say whether A fits on Left. Add \`setback\` to monitor A, such as \`setback 20in\`.
       at workstations.Sound.screens.0.monitor, by geometry

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Booth, Projection, ScreenUse } from '../../booth.js';
 import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
-import { aMonitor, aScreen, aWalkway } from '../../testing/floor.js';
+import { aMonitorOf, aScreenAt, aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
 import { INCH } from '../../units.js';
 import { told } from '../../testing/told.js';
@@ -22,7 +22,7 @@ function way(
     room: aRoom(10_000, 20_000, { stage }),
     operators: [anOperator('Noor', { stature: 1630 })],
     desks: [aDesk('Left', 1000)],
-    monitors: [aMonitor('Cues', 500, 300)],
+    monitors: [aMonitorOf('Cues', 500, 300)],
     workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens })],
     placements: [aPlacement(['Left'], 3000, 3000)],
     walkways: [aWalkway('Front', ['booth', 'stage'], { projections })],
@@ -72,7 +72,7 @@ describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
     ['turned by 30°, one end 50 beyond the edge', 625, { turn: given(30) }, 'pass', 50],
     ['turned by 30°, one end 125 beyond the edge', 700, { turn: given(30) }, 'fail', 125],
   ])('a screen over the far edge: %s', (_, setback, parts, verdict, reach) => {
-    const finding = judge([], [aScreen('Cues', 750, setback, parts)]);
+    const finding = judge([], [aScreenAt('Cues', 750, setback, parts)]);
     expect(finding.verdict).toBe(verdict);
     expect(finding.measured).toBeCloseTo(reach, 6);
     expect(finding.message).toContain('Cues sticks out');
@@ -81,20 +81,20 @@ describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
   });
 
   it('a screen over the desk, or over an edge that no walkway passes, sticks out into none', () => {
-    expect(findingsOf(way([], [aScreen('Cues', 750, 600)]), 'walkway-projection')).toEqual([]);
+    expect(findingsOf(way([], [aScreenAt('Cues', 750, 600)]), 'walkway-projection')).toEqual([]);
     const behind = { walkways: [aWalkway('Behind', ['booth', 'back-wall'])] };
-    expect(findingsOf(way([], [aScreen('Cues', 750, 900)], behind), 'walkway-projection')).toEqual([]);
+    expect(findingsOf(way([], [aScreenAt('Cues', 750, 900)], behind), 'walkway-projection')).toEqual([]);
   });
 
   it('a screen past the desk’s end sticks out into the way beside it', () => {
     const side = { walkways: [aWalkway('Side', ['left-wall', 'booth'])] };
     // Its middle 100 from the left end, half of it 250.
-    expect(judge([], [aScreen('Cues', 100, 400)], side)).toMatchObject({ verdict: 'fail' });
-    expect(judge([], [aScreen('Cues', 100, 400)], side).measured).toBeCloseTo(150, 6);
+    expect(judge([], [aScreenAt('Cues', 100, 400)], side)).toMatchObject({ verdict: 'fail' });
+    expect(judge([], [aScreenAt('Cues', 100, 400)], side).measured).toBeCloseTo(150, 6);
   });
 
   it('a screen on a raised platform hangs that much higher', () => {
-    const screen = aScreen('Cues', 750, 900, { height: { line: 'bottom', over: 'desk', distance: given(950) } });
+    const screen = aScreenAt('Cues', 750, 900, { height: { line: 'bottom', over: 'desk', distance: given(950) } });
     expect(judge([], [screen])).toMatchObject({ verdict: 'fail' });
     const riser = {
       name: 'Riser',
@@ -152,7 +152,7 @@ describe('walkway-projection: what a reader is told', () => {
   });
 
   it('of a screen that stands out', () => {
-    expect(tell([], [aScreen('Cues', 750, 850)])).toMatchInlineSnapshot(`
+    expect(tell([], [aScreenAt('Cues', 750, 850)])).toMatchInlineSnapshot(`
       "fail, walkway Front
       Cues sticks out 150 mm into Front, 1100 mm above the floor, where people walk into it and a cane does not find it. Pull it back by 48 mm, or put something on the floor below it.
       : 150 against 101.6 mm, margin -48.4

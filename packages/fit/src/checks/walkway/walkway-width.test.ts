@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, LimitProfile, Walkway } from '../../booth.js';
 import { aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
-import { aColumn, aMonitor, aPlatform, aRack, aScreen, aWalkway, aWheelchairSpace } from '../../testing/floor.js';
+import { aColumn, aMonitorOf, aPlatform, aRack, aScreenAt, aWalkway, aWheelchairSpace } from '../../testing/floor.js';
 import { findingOf } from '../../testing/findings.js';
 import { bare, behind } from '../../testing/walkways.js';
 import { outside } from '../../testing/outside.js';
@@ -268,10 +268,12 @@ describe('walkway-width: what stands in the way', () => {
     const stage = { origin: nowhere, edge: given(2000 + 700 + 1200) };
     const front = aWalkway('Front', ['booth', 'stage'], { serves: given(20) });
     const screens = (height: number) => {
-      const screen = aScreen('Cues', 750, 1000, { height: { line: 'bottom', over: 'floor', distance: given(height) } });
+      const screen = aScreenAt('Cues', 750, 1000, {
+        height: { line: 'bottom', over: 'floor', distance: given(height) },
+      });
       return bare(placements, front, {
         room: aRoom(10_000, 20_000, { stage }),
-        monitors: [aMonitor('Cues', 500, 300)],
+        monitors: [aMonitorOf('Cues', 500, 300)],
         workstations: [aStation('Sound', 'Front', undefined, ['Noor'], { screens: [screen] })],
         operators: [anOperator('Noor', { stature: 1630 })],
       });

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { build } from 'esbuild';
@@ -7,16 +7,19 @@ import { afterAll, beforeAll } from 'vitest';
 import {
   createProtocolConnection,
   type Diagnostic,
+  type InitializeParams,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 
-const root = path.resolve(import.meta.dirname, '../..');
+const root = path.resolve(import.meta.dirname, '..');
 export const uri = 'file:///hall/hall.booth';
+/** Of the server's heap, MB. */
+const MEMORY = 1000;
 
-/** The real server, bundled once per test file; returns where it is once the tests run. */
+/** The real server, bundled once per test file and laid out as it ships; returns where it is once the tests run. */
 export function serverBundle(): () => string {
   let folder = '';
   beforeAll(async () => {
@@ -24,16 +27,17 @@ export function serverBundle(): () => string {
     await build({
       absWorkingDir: root,
       entryPoints: ['packages/language/src/node/main.ts'],
-      outfile: path.join(folder, 'server.cjs'),
+      outfile: path.join(folder, 'dist/server.cjs'),
       bundle: true,
       platform: 'node',
       format: 'cjs',
       mainFields: ['module', 'main'],
       logLevel: 'error',
     });
+    await cp(path.join(root, 'packages/extension/l10n'), path.join(folder, 'l10n'), { recursive: true });
   }, 60_000);
   afterAll(() => rm(folder, { recursive: true }));
-  return () => path.join(folder, 'server.cjs');
+  return () => path.join(folder, 'dist/server.cjs');
 }
 
 /** A server as a process of its own, spoken to over stdio as an editor does. */
@@ -48,9 +52,9 @@ export class ServerProcess {
     readonly connection: ProtocolConnection,
   ) {}
 
-  /** @param memory of its heap, MB. */
-  static async start(bundle: string, memory = 1000): Promise<ServerProcess> {
-    const child = spawn(process.execPath, [`--max-old-space-size=${memory}`, bundle, '--stdio'], {
+  /** @param tells the server more of the editor. */
+  static async start(bundle: string, tells: Partial<InitializeParams> = {}): Promise<ServerProcess> {
+    const child = spawn(process.execPath, [`--max-old-space-size=${MEMORY}`, bundle, '--stdio'], {
       stdio: ['pipe', 'pipe', 'ignore'],
     });
     const connection = createProtocolConnection(
@@ -75,6 +79,7 @@ export class ServerProcess {
       rootUri: null,
       workspaceFolders: null,
       capabilities: {},
+      ...tells,
     });
     await connection.sendNotification('initialized', {});
     return server;
