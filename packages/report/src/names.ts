@@ -1,5 +1,4 @@
 import type { Booth } from '@boothwright/fit';
-import type { ReportOptions } from './options.js';
 
 /** Properties whose strings are words of the language or names of figures, never of a person. */
 const vocabulary = new Set([
@@ -22,6 +21,9 @@ const vocabulary = new Set([
   'value',
   'verdict',
 ]);
+
+/** 'letters' puts 'Person A', 'Person B' … in place of the operators' names. */
+export type NameStyle = 'full' | 'letters';
 
 /** Whoever is named in one booth, or in several that are compared. */
 export interface People {
@@ -76,7 +78,7 @@ function letter(index: number): string {
 }
 
 /** What the first page says of names; nothing where the booth file names nobody. */
-export function namesMean(names: ReportOptions['names'], { operators }: People): string | undefined {
+export function namesMean(names: NameStyle, { operators }: People): string | undefined {
   if (operators.length === 0) return undefined;
   return names === 'letters'
     ? 'Names are left out: Person A, Person B … stand for the operators, the same letter always for the same person. Crowds keep their names.'

@@ -1,13 +1,12 @@
 import type { Advice, Assessment } from '@boothwright/fit';
-import { lettersFor } from './names.js';
+import { lettersFor, type NameStyle } from './names.js';
 
 export interface ReportOptions {
   /** The product and its version, as in 'Boothwright 0.1.0'. By its first word a report is known again as ours. */
   readonly generatedBy: `Boothwright ${string}`;
   /** The day to print on the report, as it should be read. The report has no clock of its own. */
   readonly date?: string;
-  /** 'letters' puts 'Person A', 'Person B' … in place of the operators' names. */
-  readonly names: 'full' | 'letters';
+  readonly names: NameStyle;
   /** What would fit; without it the report has no plans, curves or shopping specification. */
   readonly advice?: Advice;
 }

@@ -1,6 +1,5 @@
 import type { Assessment } from '@boothwright/fit';
-import { lettersFor, namesMean, peopleOf } from '../names.js';
-import type { ReportOptions } from '../options.js';
+import { lettersFor, namesMean, type NameStyle, peopleOf } from '../names.js';
 
 /** A booth file's assessment, and what it is called beside others. */
 export interface Layout {
@@ -11,7 +10,7 @@ export interface Layout {
 /** Layouts with names as asked for, a person having the same letter in all of them, and what to say of that. */
 export function namedLayouts(
   layouts: readonly Layout[],
-  names: ReportOptions['names'],
+  names: NameStyle,
 ): { readonly layouts: readonly Layout[]; readonly said: string | undefined } {
   const people = peopleOf(layouts.map(({ assessment }) => assessment.booth));
   return {
