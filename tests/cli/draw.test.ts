@@ -46,7 +46,50 @@ describe('draw', () => {
     expect(await read('booth.svg')).not.toMatch(/Noor|Tobias|<script|https?:(?!\/\/www\.w3\.org)/);
   });
 
+  it('draws a person from the side at full size', async () => {
+    const drawn = await run(
+      'draw',
+      'seated.booth',
+      '-o',
+      'side.dxf',
+      '--view',
+      'side',
+      '--of',
+      'Noor, sitting at Sound',
+    );
+    expect(drawn).toMatchObject({ status: 0, err: '' });
+    const { entities } = new DxfParser().parseSync(await read('side.dxf'))!;
+    const furniture = entities
+      .filter(({ layer, type }) => layer === 'FURNITURE' && type === 'LWPOLYLINE')
+      .flatMap((entity) => (entity as unknown as { vertices: { x: number; y: number }[] }).vertices)
+      .map(({ y }) => Math.round(y));
+    expect(furniture).toContain(Math.round(40 * 25.4));
+    expect(furniture).toContain(Math.round(39 * 25.4));
+    await run(
+      'draw',
+      'seated.booth',
+      '-o',
+      'side.svg',
+      '--view',
+      'side',
+      '--of',
+      'Person A, sitting at Sound',
+      '--names',
+      'letters',
+    );
+    expect(await read('side.svg')).toContain('Person A, sitting at Sound');
+  });
+
   it.each([
+    [['seated.booth', '-o', 'a.svg', '--of', 'Noor, sitting at Sound'], '--of goes with --view side.'],
+    [
+      ['seated.booth', '-o', 'a.svg', '--view', 'side', '--of', 'Priya'],
+      "say with --of which person to draw: 'Noor, sitting at Sound', 'Tobias, sitting at Sound', 'Noor, standing at Sound' or 'Tobias, standing at Sound'.",
+    ],
+    [
+      ['dragging.booth', '-o', 'a.svg', '--view', 'side'],
+      'dragging.booth says too little to draw this: say who works where, at which desk.',
+    ],
     [['seated.booth', '-o', 'plan.png'], 'plan.png ends in neither .svg nor .dxf: name it so, or add --format.'],
     [['seated.booth', '-o', 'a', '--format', 'png'], "--format takes svg or dxf, not 'png'."],
     [['seated.booth'], 'say where to draw it, as in: boothwright draw seated.booth -o plan.dxf'],

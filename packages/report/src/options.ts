@@ -12,6 +12,9 @@ export interface ReportOptions {
 }
 
 /** The assessment and the advice, names as the options ask for them. */
-export function named(assessment: Assessment, { names, advice }: ReportOptions): [Assessment, Advice | undefined] {
+export function named(
+  assessment: Assessment,
+  { names, advice }: Pick<ReportOptions, 'names' | 'advice'>,
+): [Assessment, Advice | undefined] {
   return names === 'letters' ? lettersFor(assessment.booth)([assessment, advice]) : [assessment, advice];
 }

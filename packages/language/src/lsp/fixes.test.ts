@@ -56,9 +56,10 @@ const read = (folder: string) => {
     .map((name) => [name, readFileSync(new URL(name, root), 'utf8').replace(/^import.*$/gm, '')] as const);
 };
 
-let tried = 0;
+/** In order: the last test counts what the others tried. */
+describe('every fix that is offered leaves the file formatted', { timeout: 120_000, shuffle: false }, () => {
+  let tried = 0;
 
-describe('every fix that is offered leaves the file formatted', { timeout: 120_000 }, () => {
   test.each(read('examples'))('in %s', async (_, text) => {
     const { actions, document } = await offered(text, services);
     for (const text of new Set(actions.map((action) => after(action, document)))) {

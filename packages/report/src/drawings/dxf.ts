@@ -21,7 +21,14 @@ const layers = {
   PEOPLE: { colour: 8, kinds: ['person', 'workstation', 'occupied', 'reach', 'eye'] },
   WALKWAYS: { colour: 3, kinds: ['walkway'] },
   SIGHT_LINES: { colour: 8, kinds: ['bearing', 'sight', 'sight-leader', 'gaze'] },
-  DIMENSIONS: { colour: 4, kinds: ['room-width', 'room-depth', 'booth-x', 'booth-y', 'stage-distance'] },
+  DIMENSIONS: {
+    colour: 4,
+    kinds: [
+      ...['room-width', 'room-depth', 'booth-x', 'booth-y', 'stage-distance'],
+      ...['desk-width', 'desk-depth', 'occupied-depth', 'knee-room', 'thigh-room'],
+      ...['staff', 'eye-level', 'elbow-level', 'desk-level', 'seat-level', 'ring-level'],
+    ],
+  },
   NOTES: { colour: 8, kinds: [] },
   TROUBLE: { colour: 1, kinds: [] },
 } as const;
