@@ -77,21 +77,23 @@ describe('an editor with the locale de-AT', () => {
     });
     expect(items.find(({ label }) => label === 'top')).toMatchObject({ documentation: 'Die Dicke der Platte.' });
   });
+});
 
-  test('what a report is made of is English, since reports are', async () => {
-    await server.change(text.replace('  width 12', ''));
-    const { assessment } = await server.connection.sendRequest<AssessmentResult>(assessmentRequest, {
-      uri,
-      advice: true,
-    });
-    expect(assessment.findings.find(({ check }) => check === 'skirt-drop')!.message).toContain('drags on the floor');
-    expect(assessment.findings.find(({ check }) => check === 'standing-work')!.message).toContain(
-      'above Noor’s standing elbow',
-    );
-    const [young] = assessment.findings.filter(({ check }) => check === 'crowd-served');
-    expect(young!.assumptions).toEqual(['people below 18 are built like adults of their stature']);
-    expect(assessment.sketch!.sides.length).toBeGreaterThan(0);
+test('what a report is made of is English, since reports are', async () => {
+  const server = await opened({ locale: 'de-AT' });
+  await server.change(text.replace('  width 12', ''));
+  const { assessment } = await server.connection.sendRequest<AssessmentResult>(assessmentRequest, {
+    uri,
+    advice: true,
   });
+  expect(assessment.findings.find(({ check }) => check === 'skirt-drop')!.message).toContain('drags on the floor');
+  expect(assessment.findings.find(({ check }) => check === 'standing-work')!.message).toContain(
+    'above Noor’s standing elbow',
+  );
+  const [young] = assessment.findings.filter(({ check }) => check === 'crowd-served');
+  expect(young!.assumptions).toEqual(['people below 18 are built like adults of their stature']);
+  expect(assessment.sketch!.sides.length).toBeGreaterThan(0);
+  await server.stop();
 });
 
 test('the sentences that an editor sends along win over its locale', async () => {
