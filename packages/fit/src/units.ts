@@ -24,3 +24,11 @@ export interface Range {
 
 /** What every comparison with a limit allows: limits printed in inches are rounded when printed in millimetres. */
 export const TOLERANCE: Millimetres = 1;
+
+export function degrees(radians: number): Degrees {
+  return (radians * 180) / Math.PI;
+}
+
+export function radians(angle: Degrees): number {
+  return (angle * Math.PI) / 180;
+}

@@ -8,6 +8,7 @@ import { eyesAt } from '../scene/viewing.js';
 import { placeAlong, type Person, type Station } from '../stations/station.js';
 import { bodySketch } from './body.js';
 import type { PlaceSketch, PlanScreen } from './figures.js';
+import { degrees } from '../units.js';
 
 /** Where people work, for every workstation whose desk has a place. */
 export function placesOf(scene: Scene): readonly PlaceSketch[] {
@@ -24,7 +25,7 @@ function placeOf(scene: Scene, station: Station, frame: Frame): PlaceSketch {
     workstation: station.name,
     people: station.people.map(({ name }) => name),
     at: pointIn(frame, along, lean.value),
-    facing: (Math.atan2(frame.forward.x, frame.forward.y) * 180) / Math.PI,
+    facing: degrees(Math.atan2(frame.forward.x, frame.forward.y)),
     ...bodyAt(station, frame, along),
     reach: reachOf(scene, station),
     screens: screensOf(scene, station),

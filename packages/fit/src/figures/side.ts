@@ -12,7 +12,7 @@ import {
   type Person,
   type Station,
 } from '../stations/station.js';
-import { TOLERANCE, type Millimetres } from '../units.js';
+import { radians, TOLERANCE, type Millimetres } from '../units.js';
 import { bodySketch, supportUnder, type Setting } from './body.js';
 import type { BodySketch, DeskProfile, SeatProfile, SideScreen, SideSketch } from './figures.js';
 import { spreadOf } from './spread.js';
@@ -113,7 +113,7 @@ function seatOf(station: Station, body: Dimensions, { hip }: BodySketch, height:
 function screenOf(station: Station, view: View, desk: Millimetres, eye: Millimetres): SideScreen {
   const { top, centre, bottom } = linesOf(view, desk);
   const x = station.workstation.lean.value + view.level;
-  const back = (view.size.height / 2) * Math.sin((view.tilt * Math.PI) / 180);
+  const back = (view.size.height / 2) * Math.sin(radians(view.tilt));
   return {
     name: view.name,
     main: view.use.main.value,

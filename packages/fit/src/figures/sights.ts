@@ -1,7 +1,7 @@
 import type { Scene } from '../scene/scene.js';
 import { stageLines } from '../scene/stage-lines.js';
-import { degrees, eyesAt, type Eyes } from '../scene/viewing.js';
-import { TOLERANCE } from '../units.js';
+import { eyesAt, type Eyes } from '../scene/viewing.js';
+import { degrees, TOLERANCE } from '../units.js';
 import type { StageSight } from './figures.js';
 
 /** What everyone sees of the stage; nobody whose desk, or whose stage, has no place. */

@@ -1,5 +1,5 @@
 import type { PlanPoint, Polygon } from '../booth.js';
-import type { Degrees, Millimetres } from '../units.js';
+import { radians, type Degrees, type Millimetres } from '../units.js';
 
 /**
  * A place and a heading on the plan: `right` runs along a desk's near edge from its left end, `forward` away from its
@@ -12,7 +12,7 @@ export interface Frame {
 }
 
 export function frameAt(origin: PlanPoint, heading: Degrees): Frame {
-  const angle = (heading * Math.PI) / 180;
+  const angle = radians(heading);
   const sin = clean(Math.sin(angle));
   const cos = clean(Math.cos(angle));
   return { origin, right: { x: cos, y: -sin }, forward: { x: sin, y: cos } };

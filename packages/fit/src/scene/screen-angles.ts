@@ -1,5 +1,5 @@
-import type { Degrees, Millimetres } from '../units.js';
-import { elevation, linesOf, radians, type Eyes, type View } from './viewing.js';
+import { radians, type Degrees, type Millimetres } from '../units.js';
+import { elevation, linesOf, type Eyes, type View } from './viewing.js';
 
 /** A screen’s lines seen from the eye: degrees above (positive) or below (negative) its level line. */
 export interface Angles {

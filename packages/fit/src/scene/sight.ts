@@ -2,7 +2,7 @@ import type { Origin, PlanPoint, Polygon } from '../booth.js';
 import { placedDesk } from '../layout/layout.js';
 import { pointIn, FAR } from '../layout/polygon.js';
 import { placeAlong, type Station } from '../stations/station.js';
-import type { Millimetres } from '../units.js';
+import { radians, type Millimetres } from '../units.js';
 import type { Scene } from './scene.js';
 import { linesOf, viewsAt, type View } from './viewing.js';
 import { say } from '../words/say.js';
@@ -60,7 +60,7 @@ export function screenObstacles(scene: Scene): readonly Obstacle[] {
     return viewsAt(station).views.map((view): Obstacle => {
       const along = placeAlong(station) + view.aside;
       const away = station.workstation.lean.value + view.ahead;
-      const facing = ((view.bearing + view.swing) * Math.PI) / 180;
+      const facing = radians(view.bearing + view.swing);
       const half = view.size.width / 2;
       const ends = [-half, half].map((side) =>
         pointIn(placed.frame, along + side * Math.cos(facing), away - side * Math.sin(facing)),

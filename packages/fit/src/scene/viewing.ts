@@ -13,7 +13,7 @@ import {
   type Person,
   type Station,
 } from '../stations/station.js';
-import type { Degrees, Millimetres, Share } from '../units.js';
+import { degrees, radians, type Degrees, type Millimetres, type Share } from '../units.js';
 import type { Scene } from './scene.js';
 
 /** A person's eye and desk, in one posture: of the mean body, and of everybody the body may be. */
@@ -254,11 +254,3 @@ export function shareOfEyes(eyes: Eyes, holds: (eye: Millimetres, desk: Millimet
 
 const sharesOfEyes = new WeakMap<Body, Map<string, Share>>();
 const REMEMBERED_SHARES = 200;
-
-export function degrees(radians: number): Degrees {
-  return (radians * 180) / Math.PI;
-}
-
-export function radians(angle: Degrees): number {
-  return (angle * Math.PI) / 180;
-}

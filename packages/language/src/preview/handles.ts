@@ -95,8 +95,7 @@ function alongRoom({ width, depth, doors, stage, balcony, seating }: Room): Held
 /** A rack under a desk moves along it, and away from its near edge. */
 function underDesks({ booth, layout }: Assessment): Held[] {
   return booth.racks.flatMap(({ name, origin, under }) => {
-    const ways =
-      under && waysOf(layout.pieces.find((piece) => piece.kind === 'desk' && piece.name === under.desk.name));
+    const ways = under && waysOf(under.desk.name, layout);
     if (!ways) return [];
     const piece: PieceRef = { kind: 'rack', name };
     return [
@@ -133,17 +132,16 @@ function point(pieces: readonly PieceRef[], { value, origin }: Given<PlanPoint>)
   const common = { is: 'place', pieces, property: 'at', written: origin, min: 0, max: FARTHEST } as const;
   const id = `${kind} ${name}`;
   return [
-    { ...common, id: `x ${id}`, says: 'from the left wall', value: value.x, part: 0, way: { x: 1, y: 0 } },
-    { ...common, id: `y ${id}`, says: 'from the back wall', value: value.y, part: 1, way: { x: 0, y: 1 } },
+    { ...common, id: `x ${id}`, says: 'from the left wall', value: value.x, part: 0, way: RIGHT },
+    { ...common, id: `y ${id}`, says: 'from the back wall', value: value.y, part: 1, way: UP },
   ];
 }
 
 /** What stands on a desk, and the person at it, move along it; things also away from its near edge. */
 function onDesk(station: Workstation, { layout, sketch }: Assessment): Held[] {
   const { name: workstation, origin, at, controls, screens } = station;
-  const desk = layout.pieces.find(({ kind, name }) => kind === 'desk' && name === station.desk?.name);
   const place = sketch?.plan.places.find((each) => each.workstation === workstation);
-  const ways = waysOf(desk);
+  const ways = waysOf(station.desk?.name, layout);
   if (!ways || !place) return [];
   const { corner } = ways;
   const now = (place: PlanPoint) => Math.max(0, (place.x - corner.x) * ways.at.x + (place.y - corner.y) * ways.at.y);
@@ -189,7 +187,8 @@ function onDesk(station: Workstation, { layout, sketch }: Assessment): Held[] {
 }
 
 /** The near left corner of a desk, and the ways along it and away from its near edge. */
-function waysOf(desk: Assessment['layout']['pieces'][number] | undefined) {
+function waysOf(name: string | undefined, { pieces }: Assessment['layout']) {
+  const desk = pieces.find((piece) => piece.kind === 'desk' && piece.name === name);
   if (!desk) return undefined;
   const [corner, right, , far] = desk.outline as [PlanPoint, PlanPoint, PlanPoint, PlanPoint];
   return { corner, at: unit(corner, right), setback: unit(corner, far) };

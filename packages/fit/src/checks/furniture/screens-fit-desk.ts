@@ -5,7 +5,7 @@ import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { linesOf, viewsAt, type View } from '../../scene/viewing.js';
 import { missing, type Station, placeAlong, stationsAt } from '../../stations/station.js';
-import { TOLERANCE, type Millimetres } from '../../units.js';
+import { radians, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
 import { say } from '../../words/say.js';
@@ -115,7 +115,7 @@ function judge(scene: Scene, desk: Desk): FindingDraft[] {
 function stood(station: Station, desk: Desk, view: View): Stood {
   const along = placeAlong(station) + view.aside;
   const away = station.workstation.lean.value + view.ahead;
-  const facing = ((view.bearing + view.swing) * Math.PI) / 180;
+  const facing = radians(view.bearing + view.swing);
   const half = view.size.width / 2;
   const at = (side: number, back: number) =>
     pointIn(

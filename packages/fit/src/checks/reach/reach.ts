@@ -195,11 +195,11 @@ function advised(
   what: string,
   within: Millimetres,
 ): Pick<FindingDraft, 'message' | 'remedies'> {
+  if (within === 0) return { message: `${what} ${say`Lower it: no arm there goes so high.`}`, remedies: [] };
   const { control, aside, station } = place;
   const ahead = Math.sqrt(Math.max(0, within * within - aside * aside));
   const { show } = scene.booth;
   const setback = sizeDown(ahead - control.depth.value / 2 + station.workstation.lean.value, show);
-  if (within === 0) return { message: `${what} ${say`Lower it: no arm there goes so high.`}`, remedies: [] };
   if (Math.abs(aside) >= within || setback < 0) {
     const how =
       Math.abs(aside) >= within

@@ -1,17 +1,7 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import {
-  degrees,
-  distanceOver,
-  elevation,
-  eyesAt,
-  linesOf,
-  radians,
-  shareOver,
-  type Eyes,
-  type View,
-} from '../../scene/viewing.js';
-import type { Degrees, Millimetres } from '../../units.js';
+import { distanceOver, elevation, eyesAt, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
+import { degrees, radians, type Degrees, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';

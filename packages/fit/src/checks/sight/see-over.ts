@@ -178,9 +178,9 @@ function remediesOf(
       },
     ];
   }
-  const lift = (z + (obstacle.top - z) / at - stage) / (1 / at - 1);
   if (!obstacle.plural)
     return [{ title: say`Move ${obstacle.what} out of the line of sight`, changes: [], safe: false }];
+  const lift = (z + (obstacle.top - z) / at - stage) / (1 / at - 1);
   const title =
     lift <= HIGHEST_PLATFORM
       ? say`Raise the booth on a platform by ${scene.length(lift)}, with the guards and steps that local codes ask for`
