@@ -27,6 +27,7 @@ async function run(): Promise<void> {
   const began = performance.now();
   const minutes = () => ((performance.now() - began) / 60_000).toFixed(1);
   let told = began;
+  const known = new Set<string>();
   const failures = await fuzz(root, {
     seed,
     from,
@@ -39,6 +40,11 @@ async function run(): Promise<void> {
       told = performance.now();
       console.log(`${done} of ${cases} cases after ${minutes()} min`);
     },
+    onFailure: (failure) => {
+      const kind = kindOf(failure);
+      if (!known.has(kind)) console.log(`case ${failure.index} (${failure.made}): ${failure.why}`);
+      known.add(kind);
+    },
   });
   print(failures);
   console.log(`\n${cases} cases of seed ${seed} in ${minutes()} min: ${failures.length} failed.`);
@@ -49,7 +55,7 @@ async function run(): Promise<void> {
 function print(failures: readonly Failure[]): void {
   const kinds = new Map<string, Failure[]>();
   for (const failure of failures) {
-    const kind = failure.why.replace(/\d+/g, 'N').slice(0, 80);
+    const kind = kindOf(failure);
     kinds.set(kind, [...(kinds.get(kind) ?? []), failure]);
   }
   for (const [kind, all] of kinds) {
@@ -57,4 +63,8 @@ function print(failures: readonly Failure[]): void {
     console.log(`\n${all.length} × ${kind}\ncase ${shortest.index} (${shortest.made}): ${shortest.why}`);
     console.log(`${shortest.stack.split('\n').slice(1, 6).join('\n')}\n${JSON.stringify(shortest.text)}`);
   }
+}
+
+function kindOf({ why }: Failure): string {
+  return why.replace(/\d+/g, 'N').slice(0, 80);
 }

@@ -14,6 +14,8 @@ export interface Run {
   /** A case that takes longer is ended, and counts as a failure. Milliseconds. */
   readonly deadline: number;
   readonly onProgress?: (done: number) => void;
+  /** Hears of each failure when it is found: a run that is stopped has told of those before. */
+  readonly onFailure?: (failure: Failure) => void;
 }
 
 /** Heap of a worker, in MB: a case that needs more is ended, and counts as a failure. */
@@ -23,10 +25,14 @@ const LOOK = 250;
 /** Tries the cases in workers that are ended if they hang. */
 export async function fuzz(
   root: string,
-  { seed, from = 0, cases, jobs, worker, deadline, onProgress }: Run,
+  { seed, from = 0, cases, jobs, worker, deadline, onProgress, onFailure }: Run,
 ): Promise<Failure[]> {
   const { examples, furniture } = examplesOf(root);
   const failures: Failure[] = [];
+  const fail = (failure: Failure) => {
+    failures.push(failure);
+    onFailure?.(failure);
+  };
   let furthest = from;
   const lane = async (first: number): Promise<void> => {
     let next: number | undefined = from + first;
@@ -54,11 +60,11 @@ export async function fuzz(
       }, LOOK);
       const end = (index: number | undefined, why?: string) => {
         clearInterval(look);
-        if (index !== undefined && why) failures.push({ index, made: 'ended', text: '', why, stack: '' });
+        if (index !== undefined && why) fail({ index, made: 'ended', text: '', why, stack: '' });
         void thread.terminate();
         resolve(index);
       };
-      thread.on('message', (said: Failure | 'done') => (said === 'done' ? end(undefined) : void failures.push(said)));
+      thread.on('message', (said: Failure | 'done') => (said === 'done' ? end(undefined) : fail(said)));
       thread.on('error', (error: Error) => end(Atomics.load(current, 0), error.message));
     });
   await Promise.all(Array.from({ length: jobs }, (_, first) => lane(first)));
