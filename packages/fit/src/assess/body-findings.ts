@@ -10,7 +10,7 @@ import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Band, type Demand } from '../stations/demand.js';
 import { settingOf, type Heights } from '../stations/rules.js';
 import { sharesOf, type RuleShares } from '../stations/shares.js';
-import { heightsOf, openHeights, type Person, type Station } from '../stations/station.js';
+import { heightsOf, openHeights, whereNamed, type Person, type Station } from '../stations/station.js';
 import type { Share } from '../units.js';
 import { dimensionWords } from '../bodies/words.js';
 import { remediesFor } from './remedies.js';
@@ -105,7 +105,7 @@ function draftOf(
     share,
     shareAtLimit,
     message: messageOf(person, rule, reading, verdict, { share, shareAtLimit }, remedies),
-    origin: pointAt(station, person),
+    origin: whereNamed(station, person),
     related: relatedOf(station, person),
     remedies,
     assumptions: [...(rule.body.assumes?.(station) ?? []), ...person.assumes()],
@@ -196,10 +196,6 @@ function doubt(person: Person, { form }: Demand, { share, shareAtLimit }: Shares
       ? [say`Measure ${possessive(person.name)} ${said(dimensionWords[open[0]!])} to settle it.`]
       : []),
   ];
-}
-
-function pointAt(station: Station, person: Person) {
-  return station.workstation.people.find(({ name }) => name === person.name)?.origin ?? station.workstation.origin;
 }
 
 function relatedOf(station: Station, person: Person) {

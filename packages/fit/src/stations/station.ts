@@ -54,6 +54,11 @@ export const stationsAt = grouping<Station>(({ desk }) => [desk?.name]);
 /** The racks under a desk. */
 export const racksBelow = grouping<Rack>(({ under }) => [under?.desk.name]);
 
+/** Where a workstation names one of its people. */
+export function whereNamed({ workstation }: Station, person: Person): Origin {
+  return workstation.people.find(({ name }) => name === person.name)!.origin;
+}
+
 export function sits(station: Station): boolean {
   return station.workstation.postures.value.includes('sit');
 }

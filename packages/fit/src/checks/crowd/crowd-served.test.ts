@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../bodies/normal.js';
-import { aBooth, aCrowd, aDesk, aSeat, aStation, given } from '../../testing/booths.js';
+import { aBooth, aCrowd, aDesk, anOperator, aSeat, aStation, given } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
+import { findingsOfEach } from '../../assess/assess.js';
 import { told } from '../../testing/told.js';
+import { crowdServed } from './crowd-served.js';
 
 function standing(height: number | readonly [number, number], women: number, cover = 0.9) {
   const workstations = [aStation('Sound', 'Left', undefined, ['Volunteers'])];
@@ -67,8 +69,29 @@ describe('crowd-served', () => {
   });
 
   it('says nothing of named operators', () => {
-    const booth = standing(1000, 0.5);
+    const workstations = [aStation('Sound', 'Left', undefined, ['Noor', 'Volunteers'])];
+    const booth = { ...standing(1000, 0.5), operators: [anOperator('Noor', { stature: 1630 })], workstations };
+    expect(findingsOf(booth, 'crowd-served').map(({ operator }) => operator)).toEqual(['Volunteers']);
     expect(findingsOf({ ...booth, crowds: [] }, 'crowd-served')).toEqual([]);
+  });
+
+  it('says nothing where a height is not known, which the checks of that posture ask for', () => {
+    const postures = given(['sit', 'stand'] as const);
+    const booth = aBooth({
+      crowds: [aCrowd('Volunteers', 0.5)],
+      desks: [aDesk('Left', 1000), aDesk('Bare', 1, { height: undefined })],
+      seats: [aSeat('Tall', 1, { seat: undefined })],
+      workstations: [
+        aStation('Sound', 'Left', 'Tall', ['Volunteers'], { postures }),
+        aStation('Words', 'Bare', undefined, ['Volunteers']),
+      ],
+    });
+    const found = findingsOf(booth, 'crowd-served');
+    expect(found.map(({ subject, posture }) => [subject.name, posture])).toEqual([['Sound', 'stand']]);
+  });
+
+  it('says nothing where no check is asked that somebody could meet', () => {
+    expect(findingsOfEach(standing(1000, 0.5), [crowdServed])).toEqual([]);
   });
 });
 
@@ -91,6 +114,20 @@ describe('crowd-served: what a reader is told', () => {
       "marginal, workstation Sound, Volunteers, stand
       31% of Volunteers are served at Sound when standing, where 90% are wanted; 76% are inside all outer limits. ‘Work height, standing’ leaves out most: start there.
       : 0.31 against 0.9 ratio, margin -0.59, shares 0.31 and 0.76
+      at workstations.Sound.people.Volunteers, by ANSUR II: Gordon et al. 2014, NATICK/TR-15/007
+      see crowds.Volunteers: what is known of Volunteers
+      default shoes of 25 mm; the task is controls; hands 0 mm above the desk; a top of 25 mm"
+    `);
+  });
+
+  it('where fewer than half are inside the outer limits: of those, and at whom it points among others', () => {
+    const workstations = [aStation('Sound', 'Left', undefined, ['Noor', 'Volunteers'])];
+    // Shod elbows at 1049 mm, spread 45: of a normal spread 26 in 100 are above a desk of 1080 (outer), 4 are 50 above it (preferred).
+    const booth = { ...standing(1080, 1), operators: [anOperator('Noor', { stature: 1630 })], workstations };
+    expect(told(booth, 'crowd-served')).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Volunteers, stand
+      4% of Volunteers are served at Sound when standing, where 90% are wanted; 25% are inside all outer limits. ‘Work height, standing’ leaves out most: start there.
+      : 0.25 against 0.5 ratio, margin -0.25, shares 0.04 and 0.25
       at workstations.Sound.people.Volunteers, by ANSUR II: Gordon et al. 2014, NATICK/TR-15/007
       see crowds.Volunteers: what is known of Volunteers
       default shoes of 25 mm; the task is controls; hands 0 mm above the desk; a top of 25 mm"

@@ -4,7 +4,7 @@ import { formatPercent, seatedOrStanding } from '../../format.js';
 import type { Scene } from '../../scene/scene.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { sharesOf } from '../../stations/shares.js';
-import { heightsOf, type Person, type Station } from '../../stations/station.js';
+import { heightsOf, whereNamed, type Person, type Station } from '../../stations/station.js';
 import type { Check, FindingDraft } from '../check.js';
 import { said, say } from '../../words/say.js';
 
@@ -81,8 +81,7 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
       verdict === 'pass'
         ? say`${served} of ${crowd.name} are served at ${station.name} when ${how}: the ${wanted} wanted are reached.`
         : say`${served} of ${crowd.name} are served at ${station.name} when ${how}, where ${wanted} are wanted; ${formatPercent(outer.joint)} are inside all outer limits. ‘${said(weakest.title)}’ leaves out most: start there.`,
-    origin: station.workstation.people.find(({ name }) => name === crowd.name)?.origin ?? station.workstation.origin,
+    origin: whereNamed(station, crowd),
     assumptions: crowd.assumes(),
-    related: [{ origin: crowd.origin, message: say`what is known of ${crowd.name}` }],
   };
 }
