@@ -10,7 +10,7 @@ import { heldTo, profileOf, type HeldTo } from '../../limits/held-to.js';
 import { keep } from '../../scene/kept.js';
 import type { Scene } from '../../scene/scene.js';
 import { kneeSpace, lacksKneeSpace, USUAL_LEG } from '../../stations/knee-space.js';
-import { lacksDeskHeight, missing, type Station, racksBelow } from '../../stations/station.js';
+import { lacksDeskHeight, lacksDrop, missing, type Station, racksBelow } from '../../stations/station.js';
 import { INCH, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -85,8 +85,8 @@ interface Place {
 
 interface Obstacle {
   readonly says: string;
-  readonly measured?: Millimetres;
-  readonly limit?: Millimetres;
+  /** What there is, and what is wanted; absent where it is no length that lacks. */
+  readonly lack?: { readonly measured: Millimetres; readonly limit: Millimetres };
 }
 
 function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): FindingDraft {
@@ -110,13 +110,12 @@ function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): Findin
     return cannotSay(subject, topic, open.missing[0]!, origin ?? open.station.workstation.origin);
   }
   const best = places.reduce((nearest, place) => (place.obstacles.length < nearest.obstacles.length ? place : nearest));
-  const [first] = best.obstacles;
-  const { measured, limit } = first!;
+  const { lack } = best.obstacles[0]!;
   const faults = best.obstacles.map(({ says }) => says).join('; ');
   return {
     subject,
     verdict: 'marginal',
-    ...(measured !== undefined && limit !== undefined && { measured, limit, margin: -Math.abs(measured - limit) }),
+    ...(lack && { ...lack, margin: -Math.abs(lack.measured - lack.limit) }),
     message:
       places.length === 1
         ? say`No workstation suits a wheelchair user. ${best.station.name}: ${faults}. Think of making one place that does.`
@@ -132,7 +131,11 @@ function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): Findin
 }
 
 function placeOf(scene: Scene, station: Station, held: HeldTo): Place {
-  const lack = keep(station, 'what a wheelchair lacks', () => lacksDeskHeight(station) ?? lacksKneeSpace(station));
+  const lack = keep(
+    station,
+    'what a wheelchair lacks',
+    () => lacksDeskHeight(station) ?? lacksKneeSpace(station) ?? lacksDrop(station.desk!, 0, TOE_DEPTH),
+  );
   if (lack) return { station, obstacles: [], missing: [lack], assumptions: [] };
   const desk = station.desk!;
   const floor = behindDesk(scene.layout, desk)?.distance;
@@ -157,23 +160,10 @@ function placeOf(scene: Scene, station: Station, held: HeldTo): Place {
 
 function surface(scene: Scene, { height }: Desk): Obstacle[] {
   const { min, max } = height!.value;
-  const wanted = formatRange(SURFACE, scene.booth.show);
-  if (min > SURFACE.max + TOLERANCE)
-    return [
-      {
-        says: say`its surface is ${scene.length(min)} high, where ${wanted} is wanted`,
-        measured: min,
-        limit: SURFACE.max,
-      },
-    ];
-  if (max < SURFACE.min - TOLERANCE)
-    return [
-      {
-        says: say`its surface is ${scene.length(max)} high, where ${wanted} is wanted`,
-        measured: max,
-        limit: SURFACE.min,
-      },
-    ];
+  const range = formatRange(SURFACE, scene.booth.show);
+  const says: Shortage = (has) => say`its surface is ${has} high, where ${range} is wanted`;
+  if (min > SURFACE.max + TOLERANCE) return [short(scene, min, SURFACE.max, says)];
+  if (max < SURFACE.min - TOLERANCE) return [short(scene, max, SURFACE.min, says)];
   return [];
 }
 
@@ -194,14 +184,12 @@ function knees(scene: Scene, station: Station, desk: Desk): Obstacle[] {
         ]
       : []),
     ...desk.hanging
-      .filter(({ drop, fromEdge }) => {
-        const clear = under - (drop?.value ?? 0);
-        return clear < KNEE_HEIGHT - TOLERANCE && fromEdge.value < kneeDepthAt(clear) - TOLERANCE;
-      })
-      .map(({ kind, drop }) =>
+      .flatMap(({ kind, drop, fromEdge }) => (drop ? [{ kind, clear: under - drop.value, from: fromEdge.value }] : []))
+      .filter(({ clear, from }) => clear < KNEE_HEIGHT - TOLERANCE && from < kneeDepthAt(clear) - TOLERANCE)
+      .map(({ kind, clear }) =>
         short(
           scene,
-          under - (drop?.value ?? 0),
+          clear,
           KNEE_HEIGHT,
           (has, wanted) => say`it has ${has} over the knees, under the ${said(kind)}, where ${wanted} is wanted`,
         ),
@@ -314,9 +302,5 @@ function hasRamp(scene: Scene, { height, ramp }: Platform): boolean {
 type Shortage = (has: string, wanted: string) => string;
 
 function short(scene: Scene, measured: Millimetres, limit: Millimetres, says: Shortage): Obstacle {
-  return {
-    says: says(scene.length(measured), scene.length(limit)),
-    measured,
-    limit,
-  };
+  return { says: says(scene.length(measured), scene.length(limit)), lack: { measured, limit } };
 }

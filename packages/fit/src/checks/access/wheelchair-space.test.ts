@@ -23,6 +23,32 @@ function booth(space: FloorArea, parts: Partial<Booth> = {}): Booth {
 const judge = (x: number, y: number, parts?: Partial<Booth>) =>
   findingOf(booth(aWheelchairSpace('RowA', x, y, 900, 1200), parts), 'wheelchair-space');
 
+/** Racks stand 100 from three sides of a space of 900 × 1200; the fourth is free as far as `what` of the room, at `way` from it. */
+function leftOpen(side: 'left' | 'right' | 'back' | 'front', what: 'wall' | 'column' | 'space', way: number): Booth {
+  const [x, y] = what === 'wall' ? [side === 'left' ? way : 2000, side === 'back' ? way : 2000] : [2000, 2000];
+  const beside = { left: [x - 650, y], right: [x + 1000, y], back: [x, y - 600], front: [x, y + 1300] } as const;
+  const closed = (['left', 'right', 'back', 'front'] as const).filter((one) => one !== side);
+  const beyond = {
+    left: [x - way - 100, y],
+    right: [x + 900 + way, y],
+    back: [x, y - way - 100],
+    front: [x, y + 1200 + way],
+  };
+  const [farX, farY] = beyond[side] as [number, number];
+  const wall = what === 'wall';
+  return booth(aWheelchairSpace('RowA', x, y, 900, 1200), {
+    room: aRoom(wall && side === 'right' ? x + 900 + way : 10_000, wall && side === 'front' ? y + 1200 + way : 20_000, {
+      wheelchairSpaces: [
+        aWheelchairSpace('RowA', x, y, 900, 1200),
+        ...(what === 'space' ? [aWheelchairSpace('RowB', farX, farY, 100, 100)] : []),
+      ],
+      columns: what === 'column' ? [aColumn('Post', farX, farY, 100, 100)] : [],
+    }),
+    racks: [...closed, 'Away'].map((one) => aRack(one, 12)),
+    placements: [aPlacement(['Away'], 8000, 9000), ...closed.map((one) => aPlacement([one], ...beside[one]))],
+  });
+}
+
 describe('wheelchair-space: none may be taken', () => {
   it.each([
     ['well away', 7000, 3000, 'pass', undefined],
@@ -82,12 +108,45 @@ describe('wheelchair-space: none may be taken', () => {
     expect(judge(0, 0, { racks, placements }).verdict).toBe(verdict);
   });
 
+  it.each(
+    (['left', 'right', 'back', 'front'] as const).flatMap((side) =>
+      (['wall', 'column', 'space'] as const).map((what) => [side, what] as const),
+    ),
+  )('a way of 36 in on its %s, up to a %s, is enough alone, and 1 mm is allowed', (side, what) => {
+    const verdictAt = (way: number) => findingsOf(leftOpen(side, what, way), 'wheelchair-space')[0]!.verdict;
+    expect([36 * INCH, 36 * INCH - 0.9, 36 * INCH - 1.1].map(verdictAt)).toEqual(['pass', 'pass', 'fail']);
+  });
+
+  it('a room without a width or a depth closes nothing in there', () => {
+    const closed = leftOpen('right', 'wall', 500);
+    const { width: _, depth: __, ...room } = closed.room!;
+    expect(findingsOf(closed, 'wheelchair-space')[0]!.verdict).toBe('fail');
+    expect(findingsOf({ ...closed, room }, 'wheelchair-space')[0]!.verdict).toBe('pass');
+  });
+
+  it('of several that reach in the deepest is named', () => {
+    const racks = [aRack('Near', 12), aRack('Far', 12), aRack('Mid', 12)];
+    const placements = [
+      aPlacement(['Near'], 7600, 3100),
+      aPlacement(['Far'], 7400, 3600),
+      aPlacement(['Mid'], 7500, 4150),
+    ];
+    // The space ends at 7900 and at 4200: 300 and 500 are taken from its right, 50 from its front.
+    const finding = judge(7000, 3000, { racks, placements });
+    expect(finding.message).toContain('Far takes 500 mm');
+    expect(finding.related).toHaveLength(1);
+  });
+
   it('a space that only walls and columns close in is not the booth’s doing', () => {
     const room = aRoom(10_000, 20_000, {
       wheelchairSpaces: [aWheelchairSpace('RowA', 0, 0, 900, 1200)],
       columns: [aColumn('A', 1200, 0, 300, 300), aColumn('B', 0, 1500, 300, 300)],
     });
     expect(judge(0, 0, { room }).verdict).toBe('pass');
+  });
+
+  it('asks nothing where no room is said', () => {
+    expect(findingsOf(booth(aWheelchairSpace('RowA', 0, 0), { room: undefined }), 'wheelchair-space')).toEqual([]);
   });
 
   it('each space is judged; one without a place is asked for it', () => {
@@ -154,6 +213,42 @@ describe('wheelchair-space: what a reader is told', () => {
       Cannot say whether RowA stays free. Add \`at\` to wheelchair-space RowA, such as \`at 6ft, 20ft\`.
       at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)
       ask at of wheelchair-space RowA, as at 6ft, 20ft, at room.wheelchairSpaces.RowA"
+    `);
+  });
+
+  it('where walls, columns, other spaces or people who sit close it in', () => {
+    const closed = (...args: Parameters<typeof leftOpen>) =>
+      told(leftOpen(...args), 'wheelchair-space').split('\n\n')[0];
+    expect(closed('right', 'wall', 500)).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      No side of the wheelchair space RowA has 914 mm of free floor beside it: back, front, left, the right wall close it in. Leave a way to it.
+      at room.wheelchairSpaces.RowA, by 2010 ADA Standards 802.1.4 and 802.1.5"
+    `);
+    expect(closed('front', 'wall', 500)).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      No side of the wheelchair space RowA has 914 mm of free floor beside it: back, the stage wall, left, right close it in. Leave a way to it.
+      at room.wheelchairSpaces.RowA, by 2010 ADA Standards 802.1.4 and 802.1.5"
+    `);
+    expect(closed('left', 'column', 500)).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      No side of the wheelchair space RowA has 914 mm of free floor beside it: back, front, Post, right close it in. Leave a way to it.
+      at room.wheelchairSpaces.RowA, by 2010 ADA Standards 802.1.4 and 802.1.5"
+    `);
+    expect(closed('back', 'space', 500)).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      No side of the wheelchair space RowA has 914 mm of free floor beside it: RowB, front, left, right close it in. Leave a way to it.
+      at room.wheelchairSpaces.RowA, by 2010 ADA Standards 802.1.4 and 802.1.5"
+    `);
+    const seated = { seats: [aSeat('Tall', 750)], workstations: [aStation('Sound', 'Left', 'Tall', ['Noor'])] };
+    const behindSeats = booth(aWheelchairSpace('RowA', 0, 0, 900, 1200), {
+      ...seated,
+      racks: [aRack('Loose', 12)],
+      placements: [aPlacement(['Left'], 0, 2500), aPlacement(['Loose'], 1000, 0)],
+    });
+    expect(told(behindSeats, 'wheelchair-space')).toMatchInlineSnapshot(`
+      "fail, wheelchair-space RowA
+      No side of the wheelchair space RowA has 914 mm of free floor beside it: the back wall, the seat at Left, the left wall, Loose close it in. Leave a way to it.
+      at room.wheelchairSpaces.RowA, by 2010 ADA Standards 802.1.4 and 802.1.5"
     `);
   });
 });

@@ -84,7 +84,7 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
         reaching.what === reaching.of
           ? say`${reaching.what} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move it out.`
           : say`Whoever sits at ${reaching.of} takes ${scene.length(reaching.depth)} of the wheelchair space ${space.name}. Move the seat out.`,
-      related: placesOf(scene, [reaching]),
+      related: placesOf(scene, reaching.of),
     };
   }
   const sides = sidesOf(outline).map((side) => blockersOf(scene, space, side, booth));
@@ -104,10 +104,10 @@ function judge(scene: Scene, space: FloorArea): FindingDraft {
   };
 }
 
-/** Where the pieces are declared that stand in the way. */
-function placesOf({ layout }: Scene, things: readonly Pick<Thing, 'of'>[]): readonly Related[] {
+/** Where the piece is declared that stands in the way. */
+function placesOf({ layout }: Scene, piece: string): readonly Related[] {
   return layout.pieces
-    .filter(({ name }) => things.some(({ of }) => of === name))
+    .filter(({ name }) => name === piece)
     .map(({ name, origin }) => ({ origin, message: say`${name} stands there` }));
 }
 

@@ -88,6 +88,23 @@ describe('reach, constant use: at most 400 from the shoulders, outer 450', () =>
     expect(judge(aControl(350, { depth: given(100) })).verdict).toBe('pass');
   });
 
+  it.each([
+    // 400 from the shoulders and 200 aside of them: √(400² − 200²) = 346 ahead, in steps of 5.
+    ['beside the operator', aControl(600, { at: given(750 + 200) }), {}, 345],
+    ['shoulders 100 over the desk go 100 farther', aControl(600), { lean: given(100) }, 500],
+    ['shoulders 100 behind its edge go 100 less far', aControl(600), { lean: given(-100) }, 300],
+  ])('%s: the setback that it names passes, the next one does not', (_, control, station, setback) => {
+    expect(judge(control, station).remedies[0]!.changes[0]!.text).toBe(`${setback}mm`);
+    expect(judge({ ...control, setback: given(setback) }, station).verdict).toBe('pass');
+    expect(judge({ ...control, setback: given(setback + 5) }, station).verdict).not.toBe('pass');
+  });
+
+  it('the edge of the desk is the nearest setback that it names', () => {
+    const [fits, deep] = [800, 805].map((depth) => judge(aControl(50, { depth: given(depth) })));
+    expect(fits!.remedies[0]!.changes[0]!.text).toBe('0mm');
+    expect(deep!.message).toContain('choose a shallower one');
+  });
+
   it('does not offer a setback where none helps', () => {
     const aside = judge(aControl(100, { at: given(1300) }));
     expect(aside.message).toContain('Move it along the desk to the operator');
@@ -179,6 +196,7 @@ describe('reach, occasional use: at most √(L² − Δh²)', () => {
       working(aControl(1, { at: given(1) }), {}, { desks: [without(aDesk('Left', 1000), 'width')] }),
     ],
     ['height', 'desk Left', working(aControl(1, occasional), {}, { desks: [without(aDesk('Left', 1000), 'height')] })],
+    ['desk', 'workstation Sound', working(aControl(1, { at: given(1) }), {}, { desks: [] })],
   ])('asks for the %s of %s', (property, of, booth) => {
     expect(findingOf(booth, 'reach')).toMatchObject({ verdict: 'unknown', missing: { property, of } });
   });
@@ -304,6 +322,19 @@ describe('reach: what a reader is told', () => {
       Cannot say whether Faders is within reach at Sound. Add \`setback\` to control Faders, such as \`setback 4in\`.
       at workstations.Sound.controls.Faders, by AUVA, grasping space
       ask setback of control Faders, as setback 4in, at workstations.Sound.controls.Faders"
+    `);
+    const aside = aControl(300, { at: given(700) });
+    expect(tell(aside, {}, { desks: [aDesk('Left', 1000, { width: undefined })] })).toMatchInlineSnapshot(`
+      "unknown, control Faders
+      Cannot say whether Faders is within reach at Sound. Add \`width\` to desk Left, such as \`width 60in\`.
+      at workstations.Sound.controls.Faders, by AUVA, grasping space
+      ask width of desk Left, as width 60in, at desks.Left"
+    `);
+    expect(tell(aside, {}, { desks: [] })).toMatchInlineSnapshot(`
+      "unknown, control Faders
+      Cannot say whether Faders is within reach at Sound. Add \`desk\` to workstation Sound, such as \`desk Left\`.
+      at workstations.Sound.controls.Faders, by AUVA, grasping space
+      ask desk of workstation Sound, as desk Left, at workstations.Sound"
     `);
     expect(tell(aControl(300), {}, { desks: [aDesk('Left', 1000, { width: undefined })] })).toMatchInlineSnapshot(`
       "pass, control Faders
