@@ -1,4 +1,5 @@
 import type { Posture } from '../booth.js';
+import { keep } from '../scene/kept.js';
 import type { Scene } from '../scene/scene.js';
 import { distanceTo, elevation, eyesAt, linesOf, viewsAt, type Eyes, type View } from '../scene/viewing.js';
 import type { Dimensions } from '../stations/demand.js';
@@ -25,10 +26,12 @@ const USUAL_LEG: Millimetres = 50;
 
 /** Everyone at a station, from the side, in each posture whose heights are known. */
 export function sidesOf(scene: Scene, station: Station): readonly SideSketch[] {
-  return eyesAt(scene, station).map((eyes) => sideOf(scene, eyes));
+  const sides = keep(station, 'sides', () => eyesAt(scene, station).map((eyes) => sideOf(scene, eyes)));
+  return sides.map((side) => ({ ...side, skirts: skirtsAt(station, side.desk.height) }));
 }
 
-function sideOf(scene: Scene, eyes: Eyes): SideSketch {
+/** All but the cloth before the desk, which is not among what a station rests on. */
+function sideOf(scene: Scene, eyes: Eyes): Omit<SideSketch, 'skirts'> {
   const { station, person, posture } = eyes;
   const setting = settingFor(scene, eyes);
   const body = bodySketch(station, posture, person.dimensions, setting);
@@ -50,7 +53,6 @@ function sideOf(scene: Scene, eyes: Eyes): SideSketch {
     ),
     ...(posture === 'sit' && thighRoomOf(station, setting, body)),
     ...(posture === 'sit' && kneeRoomOf(station)),
-    skirts: skirtsAt(station, setting.desk),
   };
 }
 
@@ -61,10 +63,16 @@ function settingFor(scene: Scene, { station, posture, person }: Eyes): Setting {
 
 /** Elbows of everybody, each at their own seat height: the eye is known with it. */
 function everyElbow(station: Station, { people }: Person, posture: Posture, eye: Float64Array): Float64Array {
-  if (posture === 'stand') return people.column('standingElbowHeight').map((elbow) => elbow + station.shoe);
+  const elbow = people.column(posture === 'stand' ? 'standingElbowHeight' : 'sittingElbowHeight');
+  const heights = new Float64Array(people.count);
+  if (posture === 'stand') {
+    for (let each = 0; each < heights.length; each++) heights[each] = elbow[each]! + station.shoe;
+    return heights;
+  }
   const eyeAboveSeat = people.column('sittingEyeHeight');
-  const elbow = people.column('sittingElbowHeight');
-  return eye.map((height, person) => height + station.slump - eyeAboveSeat[person]! + elbow[person]!);
+  for (let each = 0; each < heights.length; each++)
+    heights[each] = eye[each]! + station.slump - eyeAboveSeat[each]! + elbow[each]!;
+  return heights;
 }
 
 function deskProfile(station: Station, height: Millimetres): DeskProfile {

@@ -8,16 +8,16 @@ const BINS = 512;
 export function spreadOf(height: Millimetres, people: People, each: Float64Array): Spread {
   let least = Infinity;
   let most = -Infinity;
-  for (const value of each) {
+  for (let person = 0; person < each.length; person++) {
+    const value = each[person]!;
     if (value < least) least = value;
     if (value > most) most = value;
   }
   if (most - least < 1e-9) return { height, low: least, high: most };
   const step = (most - least) / BINS;
   const shares = new Float64Array(BINS);
-  each.forEach((value, person) => {
-    shares[Math.min(BINS - 1, Math.floor((value - least) / step))]! += people.weights[person]!;
-  });
+  for (let person = 0; person < each.length; person++)
+    shares[Math.min(BINS - 1, Math.floor((each[person]! - least) / step))]! += people.weights[person]!;
   const below = (share: number) => {
     let sum = 0;
     for (let bin = 0; bin < BINS; bin++) {

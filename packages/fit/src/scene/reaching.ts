@@ -9,6 +9,7 @@ export interface Arms {
   readonly shoulder: Millimetres;
   /** Shoulder to grip. */
   readonly arm: Millimetres;
+  /** Made when it is asked for. */
   readonly all: { readonly shoulder: Float64Array; readonly arm: Float64Array };
 }
 
@@ -46,7 +47,14 @@ export function armsOf(eyes: Eyes): Arms {
     eyes.posture === 'sit'
       ? sittingShoulder(dimensions) - dimensions.sittingEyeHeight
       : dimensions.standingShoulderHeight - dimensions.standingEyeHeight;
-  return { eyes, shoulder: eyes.eye + fromEye, arm: shoulderToGrip(dimensions), all: everybody(eyes) };
+  return {
+    eyes,
+    shoulder: eyes.eye + fromEye,
+    arm: shoulderToGrip(dimensions),
+    get all() {
+      return everybody(eyes);
+    },
+  };
 }
 
 /** The same eyes of the same people have the same arms, from one assessment to the next. */
@@ -55,36 +63,43 @@ function everybody(eyes: Eyes): Arms['all'] {
   const known = armsOfEyes.get(every);
   if (known) return known;
   const { people } = eyes.person;
-  const fromEye =
-    eyes.posture === 'sit'
-      ? each(people, SITTING, (body) => sittingShoulder(body) - body.sittingEyeHeight)
-      : each(people, STANDING, (body) => body.standingShoulderHeight - body.standingEyeHeight);
-  const all = {
-    shoulder: every.eye.map((eye, index) => eye + fromEye[index]!),
-    arm: each(people, ARM, shoulderToGrip),
-  };
+  const fromEye = (eyes.posture === 'sit' ? fromEyeSitting : fromEyeStanding)(people);
+  const all = { shoulder: every.eye.map((eye, index) => eye + fromEye[index]!), arm: everyArm(people) };
   armsOfEyes.set(every, all);
   return all;
 }
 
 const armsOfEyes = new WeakMap<Eyes['all'], Arms['all']>();
 
-function each<K extends DimensionName>(
-  people: People,
+/** A length of everybody that follows from dimensions alone, and that no place changes: found once for the same people. */
+function lengthOf<K extends DimensionName>(
   names: readonly K[],
-  of: (body: Has<K>) => number,
-): Float64Array {
-  const columns = names.map((name) => people.column(name));
-  const body = {} as Record<K, number>;
-  return Float64Array.from({ length: people.count }, (_, index) => {
-    names.forEach((name, at) => (body[name] = columns[at]![index]!));
-    return of(body);
-  });
+  of: (body: Has<K>) => Millimetres,
+): (people: People) => Float64Array {
+  const known = new WeakMap<People, Float64Array>();
+  return (people) => {
+    const found = known.get(people);
+    if (found) return found;
+    const columns = names.map((name) => people.column(name));
+    const body = {} as Record<K, number>;
+    const lengths = Float64Array.from({ length: people.count }, (_, index) => {
+      names.forEach((name, at) => (body[name] = columns[at]![index]!));
+      return of(body);
+    });
+    known.set(people, lengths);
+    return lengths;
+  };
 }
 
-const SITTING = ['standingShoulderHeight', 'stature', 'sittingHeight', 'sittingEyeHeight'] as const;
-const STANDING = ['standingShoulderHeight', 'standingEyeHeight'] as const;
-const ARM = ['thumbTipReach', 'stature'] as const;
+const fromEyeSitting = lengthOf(
+  ['standingShoulderHeight', 'stature', 'sittingHeight', 'sittingEyeHeight'],
+  (body) => sittingShoulder(body) - body.sittingEyeHeight,
+);
+const fromEyeStanding = lengthOf(
+  ['standingShoulderHeight', 'standingEyeHeight'],
+  (body) => body.standingShoulderHeight - body.standingEyeHeight,
+);
+const everyArm = lengthOf(['thumbTipReach', 'stature'], shoulderToGrip);
 
 /** How far away on the level a hand grips something at a height; 0 if the arm is too short for the height alone. */
 export function levelReach(shoulder: Millimetres, arm: Millimetres, height: Millimetres): Millimetres {

@@ -40,6 +40,16 @@ export interface StageLines {
 
 /** Undefined if the file does not say where the stage or the station's desk is. */
 export function stageLines(scene: Scene, station: Station): StageLines | undefined {
+  const ofScene = found.get(scene) ?? new Map<Station, StageLines | undefined>();
+  found.set(scene, ofScene);
+  if (!ofScene.has(station)) ofScene.set(station, linesFrom(scene, station));
+  return ofScene.get(station);
+}
+
+/** Everyone at a station asks for the same, and the drawings after the checks. */
+const found = new WeakMap<Scene, Map<Station, StageLines | undefined>>();
+
+function linesFrom(scene: Scene, station: Station): StageLines | undefined {
   const place = eyePlace(scene, station);
   const stage = scene.booth.room?.stage?.height?.value;
   if (!place || stage === undefined) return undefined;
