@@ -15,7 +15,7 @@ export interface PreviewParams {
 export type PreviewResult =
   | {
       readonly is: 'booth';
-      /** As far as drawings show it: without the bodies of operators, and of each finding without what explains or mends it. */
+      /** As far as drawings show it: without the bodies of operators, and of each finding its verdict and subject: its texts are empty. */
       readonly assessment: Assessment;
       /** True if the text cannot be read now, and this is of the last text that could. */
       readonly stale: boolean;

@@ -1,6 +1,6 @@
 import { URI } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
-import type { Assessment, Origin, PieceRef } from '@boothwright/fit';
+import type { Assessment, Finding, Origin, PieceRef } from '@boothwright/fit';
 import type { CancellationToken, Connection, WorkspaceEdit } from 'vscode-languageserver';
 import { editOf } from '../lsp/edits.js';
 import type { BoothHoverProvider } from '../lsp/hover.js';
@@ -120,16 +120,13 @@ export function servePreview(
   );
 }
 
-/** Without what no drawing shows, which is half of it: it is sent with every key. */
+/** Without what no drawing shows, which is more than half of it: it is sent with every key. */
 function shortened(assessment: Assessment): Assessment {
-  const findings = assessment.findings.map((finding) => ({
-    ...finding,
-    origin: undefined,
-    caution: undefined,
-    related: [],
-    remedies: [],
-    assumptions: [],
-    defaults: [],
-  }));
-  return { ...assessment, findings, operators: [] };
+  return { ...assessment, findings: assessment.findings.map(judgement), operators: [] };
+}
+
+/** Of a finding its verdict, what it is about, and the limit that a dimension names; its texts stay here. */
+function judgement({ check, subject, operator, posture, verdict, accepted, limit, strength }: Finding) {
+  const texts = { message: '', source: '', related: [], remedies: [], assumptions: [], defaults: [] };
+  return { check, subject, operator, posture, verdict, accepted, limit, strength, ...texts };
 }
