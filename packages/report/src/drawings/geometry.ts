@@ -21,21 +21,23 @@ export function isInside(inner: Box, outer: Box): boolean {
   );
 }
 
-/** How much of a straight line runs through a box. */
-export function lengthInside(p: Point, q: Point, box: Box): number {
+/** How much of a straight line runs through a box. Labels ask it of every line for every place that they try. */
+export function lengthInside(p: Point, q: Point, { x, y, width, height }: Box): number {
+  if ((p.x < x && q.x < x) || (p.y < y && q.y < y)) return 0;
+  const [right, bottom] = [x + width, y + height];
+  if ((p.x > right && q.x > right) || (p.y > bottom && q.y > bottom)) return 0;
+  const [across, down] = [q.x - p.x, q.y - p.y];
   let from = 0;
   let to = 1;
-  const sides = [
-    [p.x - box.x, q.x - p.x],
-    [box.x + box.width - p.x, p.x - q.x],
-    [p.y - box.y, q.y - p.y],
-    [box.y + box.height - p.y, p.y - q.y],
-  ] as const;
-  for (const [inside, change] of sides) {
-    if (change === 0) {
-      if (inside < 0) return 0;
-    } else if (change > 0) from = Math.max(from, -inside / change);
-    else to = Math.min(to, -inside / change);
+  if (across !== 0) {
+    const [left, other] = [(x - p.x) / across, (right - p.x) / across];
+    from = Math.max(from, Math.min(left, other));
+    to = Math.min(to, Math.max(left, other));
+  }
+  if (down !== 0) {
+    const [top, other] = [(y - p.y) / down, (bottom - p.y) / down];
+    from = Math.max(from, Math.min(top, other));
+    to = Math.min(to, Math.max(top, other));
   }
   return from < to ? (to - from) * distance(p, q) : 0;
 }

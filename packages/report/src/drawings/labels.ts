@@ -75,7 +75,7 @@ export class Labels {
       const box = boxAt(spot, size);
       const padded = grow(box, PADDING);
       if (!isInside(box, this.paper) || this.taken.some((other) => boxesMeet(other, padded))) continue;
-      const cost = spot.cost + this.clutter(box);
+      const cost = this.costAt(box, spot.cost, best?.cost);
       if (!best || cost < best.cost) best = { box, spot, cost };
     }
     if (!best || best.cost > dearest) return undefined;
@@ -83,12 +83,17 @@ export class Labels {
     return { ...label, box: best.box, anchor: best.spot.anchor };
   }
 
-  private clutter(box: Box): number {
-    const crossed = this.lines.reduce((sum, [p, q]) => {
+  /** What a spot and what lies under the label cost together; of what costs no less than `most` only that it does. */
+  private costAt(box: Box, spot: number, most = Infinity): number {
+    let crossed = 0;
+    for (const [p, q] of this.lines) {
       const length = lengthInside(p, q, box);
-      return length > 0 ? sum + CROSSING + length : sum;
-    }, 0);
-    return crossed + this.areas.reduce((sum, area) => sum + (boxesMeet(area, box) ? COVERING : 0), 0);
+      if (length === 0) continue;
+      crossed += CROSSING + length;
+      if (spot + crossed >= most) return most;
+    }
+    const covered = COVERING * this.areas.filter((area) => boxesMeet(area, box)).length;
+    return spot + (crossed + covered);
   }
 }
 
