@@ -15,15 +15,15 @@ export function useDrawn(
 ): { readonly view: View; readonly drawing: Drawing } {
   const isSeen = useSeen(place);
   const [settled, settle] = useState(view);
-  const last = useRef<Drawing>();
+  const last = useRef<{ readonly view: View; readonly drawing: Drawing }>();
   const now = isSeen.current ? view : settled;
   useEffect(() => {
     if (now === view) return;
     const waiting = requestIdleCallback(() => settle(view), { timeout: LATEST });
     return () => cancelIdleCallback(waiting);
   }, [now, view]);
-  last.current = reuse(last.current, now.draw());
-  return { view: now, drawing: last.current };
+  if (last.current?.view !== now) last.current = { view: now, drawing: reuse(last.current?.drawing, now.draw()) };
+  return last.current;
 }
 
 /** What cannot be seen is not older than this, in milliseconds. */

@@ -18,13 +18,13 @@ function reuseList(old: readonly unknown[], now: readonly unknown[]): readonly u
 }
 
 function reuseObject(old: Plain, now: Plain): Plain {
-  const made = Object.entries(now).map(([key, each]) => [key, reuse(valueOf(old, key), each)] as const);
-  const isSame =
-    made.length === Object.keys(old).length &&
-    made.every(([key, each]) => Object.hasOwn(old, key) && Object.is(each, old[key]));
-  return isSame ? old : Object.fromEntries(made);
-}
-
-function valueOf(old: Plain, key: string): unknown {
-  return Object.hasOwn(old, key) ? old[key] : undefined;
+  const keys = Object.keys(now);
+  let isSame = keys.length === Object.keys(old).length;
+  const made = keys.map((key) => {
+    const has = Object.hasOwn(old, key);
+    const part = reuse(has ? old[key] : undefined, now[key]);
+    isSame &&= has && Object.is(part, old[key]);
+    return part;
+  });
+  return isSame ? old : Object.fromEntries(keys.map((key, index) => [key, made[index]]));
 }
