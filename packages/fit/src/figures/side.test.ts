@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../assess/assess.js';
 import type { Assessment } from '../assessment.js';
-import type { Booth, Desk, Monitor, ScreenUse } from '../booth.js';
+import type { Booth, Desk, Monitor, ScreenUse, Skirt } from '../booth.js';
 import {
   aBooth,
   aCrowd,
@@ -200,20 +200,14 @@ describe('spreads', () => {
 });
 
 describe('a skirt', () => {
-  const skirt = (sides: readonly ('front' | 'ends')[]) =>
-    sideOf(
-      sitting({
-        skirts: [
-          {
-            name: 'Cloth',
-            origin: nowhere,
-            on: [{ name: 'Left', origin: nowhere }],
-            sides: given(sides),
-            drop: given(735),
-          },
-        ],
-      }),
-    ).skirts;
+  const cloth = (sides: readonly ('front' | 'ends')[], drop = 735): Skirt => ({
+    name: 'Cloth',
+    origin: nowhere,
+    on: [{ name: 'Left', origin: nowhere }],
+    sides: given(sides),
+    drop: given(drop),
+  });
+  const skirt = (sides: readonly ('front' | 'ends')[]) => sideOf(sitting({ skirts: [cloth(sides)] })).skirts;
 
   it('hangs on the far edge, its hem above the floor', () => {
     expect(skirt(['front'])).toEqual([{ name: 'Cloth', x: 700, top: 760, hem: 25 }]);
@@ -221,6 +215,14 @@ describe('a skirt', () => {
 
   it('is not seen from the side where it hangs on the ends alone', () => {
     expect(skirt(['ends'])).toEqual([]);
+  });
+
+  it('is the new one where nothing else of the workstation changed', () => {
+    const { booth, sketch } = sitting({ skirts: [cloth(['front'])] });
+    const [before] = sketch!.sides;
+    const after = sideOf(assess({ ...booth, skirts: [cloth(['front'], 600)] }));
+    expect(after.body).toBe(before!.body);
+    expect(after.skirts).toEqual([{ name: 'Cloth', x: 700, top: 760, hem: 160 }]);
   });
 });
 
