@@ -37,6 +37,22 @@ describe('floor-cable: 1/4 in bare, 1/2 in bevelled, beyond that a ramp of 1:12'
     expect(judge(height, cable).verdict).toBe(verdict);
   });
 
+  // Half a millimetre is allowed.
+  it.each<[string, (by: number) => readonly [number, Partial<Cable>]]>([
+    ['1/4 in bare', (by) => [INCH / 4 + by, {}]],
+    ['1/4 in under a cover', (by) => [INCH / 4 + by, ramp(10)]],
+    ['1/2 in bevelled', (by) => [INCH / 2 + by, bevelled]],
+    ['a ramp of 1:12', (by) => [INCH, ramp(12 * INCH - by)]],
+  ])('%s, and half a millimetre is allowed', (_, parts) => {
+    const verdict = (by: number) => judge(...parts(by)).verdict;
+    expect([verdict(0.49), verdict(0.51)]).toEqual(['pass', 'fail']);
+  });
+
+  it('says bevels up to 1/2 in, and half a millimetre, beyond that a ramp', () => {
+    expect(judge(INCH / 2 + 0.49).message).toContain('Cover it with bevelled edges');
+    expect(judge(INCH / 2 + 0.51).message).toContain('a ramp that has');
+  });
+
   it('a ramp is measured by its run', () => {
     const finding = judge(INCH, ramp(8 * INCH));
     expect(finding.measured).toBeCloseTo(8 * INCH, 6);
@@ -152,5 +168,48 @@ describe('floor-cable: what a reader is told', () => {
       at cables.Snake, by 2010 ADA Standards 303.2-303.4
       ask slope of cable Snake, as slope 9in, at cables.Snake"
     `);
+  });
+
+  it('where the limit is the file’s own, or a borrowed one', () => {
+    const overrides = [{ check: 'floor-cable', value: 10, reason: 'taped down for one evening', origin: nowhere }];
+    expect(tell(9, {}, { overrides })).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind bare, 3/8 in high: people can step and roll over it.
+      : 9 against 10 mm, margin 1
+      at cables.Snake.height, by the file’s own limit: taped down for one evening
+      see walkways.Behind: the walkway that it crosses; overrides.0: the file’s own limit: taped down for one evening"
+    `);
+    expect(tell(12, bevelled, { overrides })).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind with bevelled edges, 1/2 in high: people can step and roll over it.
+      : 12 against 12.7 mm, margin 0.7
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses"
+    `);
+    expect(tell(12, bevelled, { limits: 'uk' })).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind with bevelled edges, 1/2 in high: people can step and roll over it.
+      : 12 against 12.7 mm, margin 0.7
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      see walkways.Behind: the walkway that it crosses
+      granted no UK figure was read for this: the US figure stands in"
+    `);
+    expect(tell(6, {}, { limits: 'uk', walkways: [] })).toMatchInlineSnapshot(`
+      "pass, cable Snake
+      Snake lies across Behind bare, 1/4 in high: people can step and roll over it.
+      : 6 against 6.35 mm, margin 0.35
+      at cables.Snake.height, by 2010 ADA Standards 303.2-303.4
+      granted no UK figure was read for this: the US figure stands in"
+    `);
+  });
+
+  it('of a ramp whose slope the text does not say where, nothing is offered', () => {
+    expect(judge(25.4, { cover: given('ramp'), slope: { value: 100, isDefault: false } })).toMatchObject({
+      verdict: 'fail',
+      remedies: [],
+    });
+    // In steps of 1/4 in: 3/4 in × 12 = 9 in are enough, and 20 mm × 12 = 9.45 in take 9 1/2.
+    expect(judge(0.75 * INCH, ramp(100)).remedies[0]!.changes[0]!.text).toBe('9in');
+    expect(judge(20, ramp(100)).remedies[0]!.changes[0]!.text).toBe('9 1/2in');
   });
 });

@@ -263,4 +263,29 @@ describe('walkway-capacity: what a reader is told', () => {
       weigh Move the booth 100 mm away from the back wall | placements.0.at := 3000mm, 1400mm"
     `);
   });
+
+  it('where the figure is borrowed, or the way is for operators, of whom the file says how many', () => {
+    expect(tell(1500, 100, 'us', {}, { users: given('operators') })).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind keeps 1500 mm clear; 100 people need 508 mm.
+      = 100 people × 5.1 mm = 508 mm
+      : 1500 against 508 mm, margin 992
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2"
+    `);
+    expect(tell(700, 60, 'uk', { sprinklers: true })).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Behind keeps 700 mm clear, but 60 people need 750 mm: they would queue on their way out. Widen it by 50 mm, or give some of them another way.
+      = 60 people: 750 mm by the table
+      : 700 against 750 mm, margin -50
+      at walkways.Behind.serves, by Approved Document B vol. 2 (England), table of exit widths
+      weigh Move the booth 50 mm away from the back wall | placements.0.at := 3000mm, 750mm"
+    `);
+    expect(tell(1500, 300, 'us', both, {}, { show: 'in' })).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind keeps 59 in clear; 300 people need 45 in.
+      = 300 people × 0.15 in = 45 in
+      : 1500 against 1143 mm, margin 357
+      at walkways.Behind.serves, by IBC 2018/2021 1005.3.2, exception for sprinklers and voice alarm"
+    `);
+  });
 });

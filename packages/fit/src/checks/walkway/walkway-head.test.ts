@@ -52,6 +52,37 @@ describe('walkway-head: at least 80 in', () => {
     expect(head({ ...low, ...balcony(2900, 1980) }, {}, { walkways: side }).verdict).toBe('pass');
   });
 
+  const sideBySide: Partial<Booth> = {
+    desks: [aDesk('Left', 1000), aDesk('Right', 1000)],
+    placements: [aPlacement(['Left'], 1000, 3400), aPlacement(['Right'], 4000, 3000)],
+  };
+
+  it.each<[string, readonly [string, string], Partial<Booth>, number]>([
+    // The desk stands at x 3000 to 4500 and y 3000 to 3700: the way behind it starts at the wall, the one before it at 3700.
+    ['before the desk', ['booth', 'stage-wall'], {}, 3700],
+    ['beside it', ['right-wall', 'booth'], {}, 3000],
+    ['between two desks side by side', ['Left', 'Right'], sideBySide, 3000],
+  ])('a balcony that ends %s: over it by 1 mm it does not count', (_, between, parts, start) => {
+    const at = (edge: number) =>
+      head({ height: given(4000), ...balcony(edge, 1980) }, {}, { walkways: [aWalkway('Way', between)], ...parts })
+        .verdict;
+    expect([at(start + 0.9), at(start + 1.1)]).toEqual(['pass', 'fail']);
+  });
+
+  it('where the sides reach into each other, or the balcony has no edge, it may run over', () => {
+    const inTheWall = { placements: [aPlacement(['Left'], 3000, -10)] };
+    expect(head({ height: given(4000), ...balcony(1, 1980) }, {}, inTheWall).verdict).toBe('fail');
+    const endless = { balcony: { origin: nowhere, height: given(1980) } };
+    expect(head({ height: given(4000), ...endless }).verdict).toBe('fail');
+  });
+
+  it('a balcony without a height is asked for only where nothing else is said to hang lower', () => {
+    const found = head({ height: given(4000), ...balcony(5000) }, { headroom: given(2100) });
+    expect(found).toMatchObject({ verdict: 'pass', measured: 2100 });
+    const away = { stage: { origin: nowhere, edge: given(9000) }, height: given(4000), ...balcony(3500) };
+    expect(head(away, {}, { walkways: [aWalkway('Front', ['booth', 'stage'])] })).toMatchObject({ measured: 4000 });
+  });
+
   it('a walkway that the plan does not place may run under the balcony', () => {
     expect(head({ height: given(4000), ...balcony(3500, 1980) }, {}, { placements: [] }).verdict).toBe('fail');
   });
@@ -117,6 +148,25 @@ describe('walkway-head: what a reader is told', () => {
       Cannot say how high it is above Behind. Add \`height\` to balcony, such as \`height 9ft\`.
       at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
       ask height of balcony, as height 9ft, at room.balcony"
+    `);
+  });
+
+  it('where the limit is the file’s own, or a borrowed one', () => {
+    const overrides = [{ check: 'walkway-head', value: 1900, reason: 'a listed building', origin: nowhere }];
+    expect(tell({}, { headroom: given(1850) }, { overrides })).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      What hangs lowest is 1850 mm above Behind: people hit their heads. It takes 1900 mm; raise what hangs there, or lead the way round it.
+      : 1850 against 1900 mm, margin -50
+      at walkways.Behind.headroom, by the file’s own limit: a listed building
+      see walkways.Behind.headroom: What hangs lowest: its height; overrides.0: the file’s own limit: a listed building"
+    `);
+    expect(tell({ height: given(2400) }, {}, { limits: 'uk' })).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      The ceiling is 2400 mm above Behind, not below 2032 mm.
+      : 2400 against 2032 mm, margin 368
+      at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
+      see room.height: The ceiling: its height
+      granted nothing else hangs over Behind; no UK figure was read for this: the US figure stands in"
     `);
   });
 });

@@ -65,6 +65,45 @@ describe('walkway-pinch: 32 in wide over at most 24 in, 48 in apart', () => {
     expect(finding.measured).toBeCloseTo(measured, 6);
   });
 
+  // Half a millimetre is allowed, of a figure that is an exception already.
+  it.each<[string, (millimetres: number) => readonly Pinch[], number]>([
+    ['32 in wide', (by) => [pinch(0, 32 * INCH + by, 300)], -0.5],
+    ['24 in long', (by) => [pinch(0, 850, 24 * INCH - by)], -0.5],
+    ['48 in apart', (by) => [pinch(0, 850, 300), pinch(300 + 48 * INCH + by, 850, 300)], -0.5],
+  ])('%s, and half a millimetre is allowed', (_, pinches, bound) => {
+    const verdict = (by: number) => judge(pinches(by)).verdict;
+    expect([verdict(bound + 0.1), verdict(bound - 0.1)]).toEqual(['pass', 'fail']);
+  });
+
+  it('a way within half a millimetre of 36 in is none', () => {
+    expect(findingsOf(way([pinch(0, 36 * INCH - 0.4, 5000)]), 'walkway-pinch')).toEqual([]);
+    expect(judge([pinch(0, 36 * INCH - 0.6, 5000)]).verdict).toBe('fail');
+  });
+
+  it('points of the plan and of the text are not measured from each other', () => {
+    // Where along the walkway the text counts from is not said.
+    const both = judge([pinch(1000, 850, 300)], [aColumn('C', 3000, 0, 400, 1150)]);
+    expect(both).toMatchObject({ verdict: 'pass', measured: 850 });
+    expect(both.message).toContain('at 2 points');
+  });
+
+  it('where the plan does not show it, only what the text names counts', () => {
+    const column = aColumn('C', 3000, 0, 400, 1200);
+    expect(findingsOf(way([], [column], { placements: [] }), 'walkway-pinch')).toEqual([]);
+    expect(findingsOf(way([], [column], { placements: [aPlacement(['Left'], 2000, 0)] }), 'walkway-pinch')).toEqual([]);
+    expect(judge([pinch(0, 850, 300)], [column], { placements: [] })).toMatchObject({ verdict: 'pass', measured: 850 });
+  });
+
+  it('a column beside a walkway that runs across the room is measured along it', () => {
+    const walkways = [aWalkway('Side', ['left-wall', 'Left'])];
+    const columns = [aColumn('C', 0, 2100, 1150, 590)];
+    expect(judge([], columns, { walkways })).toMatchObject({ verdict: 'pass', measured: 590 });
+    expect(judge([], [aColumn('C', 0, 2100, 1150, 620)], { walkways })).toMatchObject({
+      verdict: 'fail',
+      measured: 620,
+    });
+  });
+
   it('W32: a stretch of 1220 between them may not be narrower than 915 itself', () => {
     // A third point of 900 between two good ones is a pinch too, and too near to both.
     const finding = judge([pinch(0, 815, 610), pinch(1200, 900, 300), pinch(2830, 815, 610)]);
@@ -183,6 +222,33 @@ describe('walkway-pinch: what a reader is told', () => {
       Cannot say whether the pinches of Behind are passable. Add \`at\` to a pinch of walkway Behind, such as \`at 6ft\`.
       at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
       ask at of a pinch of walkway Behind, as at 6ft, at walkways.Behind.pinches.0"
+    `);
+  });
+
+  it('where the limit is the file’s own, or a borrowed one', () => {
+    const overrides = [{ check: 'walkway-pinch', value: 760, reason: 'an old door case', origin: nowhere }];
+    expect(tell([pinch(0, 700, 300)], [], { overrides })).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      700 mm is left at pinch 1 on Behind; a narrow point needs 760 mm. A wheelchair may not pass. Widen it by 60 mm.
+      : 700 against 760 mm, margin -60
+      at walkways.Behind, by the file’s own limit: an old door case
+      see overrides.0: the file’s own limit: an old door case"
+    `);
+    expect(tell([pinch(0, 850, 300)], [], { limits: 'uk' })).toMatchInlineSnapshot(`
+      "pass, walkway Behind
+      Behind narrows to 850 mm at one point, each short and far enough from the next.
+      : 850 against 812.8 mm, margin 37.2
+      at walkways.Behind, by 2010 ADA Standards 403.5.1, exception
+      granted no UK figure was read for this: the US figure stands in"
+    `);
+  });
+
+  it('of two columns too near each other', () => {
+    expect(tell([], [aColumn('A', 3000, 0, 400, 1150), aColumn('B', 4400, 0, 400, 1150)])).toMatchInlineSnapshot(`
+      "fail, walkway Behind
+      Only 1000 mm lies between A and B on Behind; two narrow points need 1219 mm between them. A wheelchair may not pass. Move one of them, or widen one.
+      : 1000 against 1219.2 mm, margin -219.2
+      at walkways.Behind, by 2010 ADA Standards 403.5.1"
     `);
   });
 });

@@ -80,6 +80,42 @@ describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
     expect(finding.assumptions.join()).toContain('counted from its face');
   });
 
+  // By a tenth of a millimetre within what is allowed, and beyond.
+  it.each<[string, (by: number) => readonly Projection[], string, string]>([
+    ['reaching 4 in and 1 mm', (by) => [projection(1200, 4 * INCH + 1 + by)], 'pass', 'fail'],
+    ['27 in and 1 mm high', (by) => [projection(27 * INCH + 1 + by, 300)], 'pass', 'fail'],
+    ['80 in high, of which nothing is allowed', (by) => [projection(80 * INCH + by, 300)], 'fail', 'pass'],
+  ])('%s', (_, projections, within, beyond) => {
+    expect([judge(projections(-0.1)).verdict, judge(projections(0.1)).verdict]).toEqual([within, beyond]);
+  });
+
+  it('a screen counts from 1 mm beyond the edge, whichever side of the walkway its desk is', () => {
+    const over = (by: number) => findingsOf(way([], [aScreenAt('Cues', 750, 700 + by)]), 'walkway-projection');
+    expect([over(0.9).length, over(1.1).length]).toEqual([0, 1]);
+    const turned = { walkways: [aWalkway('Front', ['stage', 'booth'])] };
+    expect(judge([], [aScreenAt('Cues', 750, 850)], turned).measured).toBeCloseTo(150, 6);
+  });
+
+  it('is measured from the edge of its own desk, toward the nearest of the other side', () => {
+    // Beyond stands 1000 off to the right, and far away before the stage: toward it the screen sticks out to the right.
+    const parts = (walkway: readonly [string, string]): Partial<Booth> => ({
+      desks: [aDesk('Left', 1000), aDesk('Beyond', 1000)],
+      placements: [aPlacement(['Left'], 3000, 3000), aPlacement(['Beyond'], 5500, 3000)],
+      walkways: [aWalkway('Way', walkway)],
+    });
+    const screens = [aScreenAt('Cues', 1400, 400)];
+    expect(judge([], screens, parts(['Left', 'Beyond'])).measured).toBeCloseTo(150, 6);
+    expect(judge([], screens, parts(['Beyond', 'Left'])).measured).toBeCloseTo(150, 6);
+    expect(findingsOf(way([], screens, parts(['Beyond', 'stage'])), 'walkway-projection')).toEqual([]);
+  });
+
+  it('where the sides touch there is no way that a screen could stand out into', () => {
+    const stage = { origin: nowhere, edge: given(3700) };
+    const room = aRoom(10_000, 20_000, { stage });
+    expect(findingsOf(way([], [aScreenAt('Cues', 750, 850)], { room }), 'walkway-projection')).toEqual([]);
+    expect(findingsOf(way([], [aScreenAt('Cues', 750, 850)], { placements: [] }), 'walkway-projection')).toEqual([]);
+  });
+
   it('a screen over the desk, or over an edge that no walkway passes, sticks out into none', () => {
     expect(findingsOf(way([], [aScreenAt('Cues', 750, 600)]), 'walkway-projection')).toEqual([]);
     const behind = { walkways: [aWalkway('Behind', ['booth', 'back-wall'])] };
@@ -173,6 +209,30 @@ describe('walkway-projection: what a reader is told', () => {
       Cannot say what sticks out into Front. Add \`reach\` to a projection of walkway Front, such as \`reach 3in\`.
       at walkways.Front.projections.0, by 2010 ADA Standards 307.2
       ask reach of a projection of walkway Front, as reach 3in, at walkways.Front.projections.0"
+    `);
+  });
+
+  it('where the limit is the file’s own, or a borrowed one', () => {
+    const overrides = [{ check: 'walkway-projection', value: 160, reason: 'padded edge', origin: nowhere }];
+    expect(tell([projection(1200, 170)], [], { overrides })).toMatchInlineSnapshot(`
+      "fail, walkway Front
+      The projection sticks out 170 mm into Front, 1200 mm above the floor, where people walk into it and a cane does not find it. Pull it back by 10 mm, or put something on the floor below it.
+      : 170 against 160 mm, margin -10
+      at walkways.Front.projections.0, by the file’s own limit: padded edge
+      see overrides.0: the file’s own limit: padded edge"
+    `);
+    expect(tell([projection(300, 170)], [], { limits: 'uk' })).toMatchInlineSnapshot(`
+      "pass, walkway Front
+      What sticks out into Front is so low that a cane finds it, or above heads.
+      at walkways.Front, by 2010 ADA Standards 307.2
+      granted no UK figure was read for this: the US figure stands in"
+    `);
+    expect(tell([projection(1200, 90)], [], { limits: 'uk' })).toMatchInlineSnapshot(`
+      "pass, walkway Front
+      The projection sticks out 90 mm into Front, 1200 mm above the floor: not more than 102 mm.
+      : 90 against 101.6 mm, margin 11.6
+      at walkways.Front.projections.0, by 2010 ADA Standards 307.2
+      granted no UK figure was read for this: the US figure stands in"
     `);
   });
 });

@@ -57,6 +57,17 @@ describe('walkway-turn: 42, 48 and 42 in, or 60 in at the turn, round something 
     expect(turn(parts).verdict).toBe(verdict);
   });
 
+  const lanes = { before: 60, after: 60, end: 59 };
+  it.each<[string, (millimetres: number) => Plan, number]>([
+    ['the lane before it 42 in', (by) => ({ before: 42 + by / INCH }), -1],
+    ['the lane after it 42 in', (by) => ({ after: 42 + by / INCH }), -1],
+    ['the end 48 in', (by) => ({ end: 48 + by / INCH }), -1],
+    ['or 60 in', (by) => ({ before: 40, end: 60 + by / INCH }), -1],
+    ['round 48 in', (by) => ({ ...lanes, end: 40, deep: 48 + by / INCH }), -1],
+  ])('%s, and 1 mm is allowed', (_, parts, bound) => {
+    expect([turn(parts(bound + 0.1)).verdict, turn(parts(bound - 0.1)).verdict]).toEqual(['pass', 'fail']);
+  });
+
   it('reports the width that decides, and all three as terms', () => {
     const finding = turn({ end: 44 });
     expect(finding.measured).toBeCloseTo(44 * INCH, 6);
@@ -219,6 +230,113 @@ describe('walkway-turn: what a reader is told', () => {
       Round has room to turn round the booth’s end: 42 in before the turn, 48 in at the turn, 58 ft 9 3/8 in after the turn.
       = 42 in before the turn, 48 in at the turn, 58 ft 9 3/8 in after the turn
       : 1066.8 against 1066.8 mm, margin 0
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+  });
+
+  it('where it is 60 in wide at the turn', () => {
+    expect(tell({ before: 36, after: 36, end: 60 })).toMatchInlineSnapshot(`
+      "pass, walkway Round
+      Round has room to turn round the booth’s end: 36 in before the turn, 60 in at the turn, 36 in after the turn.
+      = 36 in before the turn, 60 in at the turn, 36 in after the turn
+      : 1524 against 1524 mm, margin 0
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    // With lanes wide enough the wide end is what the finding is measured by all the same.
+    expect(tell({ before: 50, after: 50, end: 70 })).toMatchInlineSnapshot(`
+      "pass, walkway Round
+      Round has room to turn round the booth’s end: 50 in before the turn, 70 in at the turn, 50 in after the turn.
+      = 50 in before the turn, 70 in at the turn, 50 in after the turn
+      : 1778 against 1524 mm, margin 254
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+  });
+
+  it('where no lane is left before it', () => {
+    expect(tell({ before: 0, end: 50 })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 0 in wide before the turn; a wheelchair that turns back round it needs 42 in there. Widen it by 42 in, or make it 60 in at the turn.
+      = 0 in before the turn
+      : 0 against 1066.8 mm, margin -1066.8
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+  });
+
+  it('where the lane after it is not known, nor the end', () => {
+    expect(tell({ room: { seating: undefined, depth: undefined } })).toMatchInlineSnapshot(`
+      "unknown, walkway Round
+      Cannot say whether there is room to turn on Round. Add \`after-turn\` to walkway Round, such as \`after-turn 42in\`.
+      at walkways.Round, by 2010 ADA Standards 403.5.2
+      ask after-turn of walkway Round, as after-turn 42in, at walkways.Round"
+    `);
+    expect(tell({ room: { seating: undefined, depth: undefined }, before: 36 })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 36 in wide before the turn; a wheelchair that turns back round something 40 in wide needs 42 in there. Widen it by 6 in, or make it 60 in at the turn.
+      = 36 in before the turn, 48 in at the turn
+      : 914.4 against 1066.8 mm, margin -152.4
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    expect(tell({ booth: { room: undefined } })).toMatchInlineSnapshot(`
+      "unknown, walkway Round
+      Cannot say whether there is room to turn on Round. Add \`at-turn\` to walkway Round, such as \`at-turn 48in\`.
+      at walkways.Round, by 2010 ADA Standards 403.5.2
+      ask at-turn of walkway Round, as at-turn 48in, at walkways.Round"
+    `);
+    expect(tell({ room: { width: undefined }, booth: { placements: [aPlacement(['Counter'], 0, 36 * INCH)] } }))
+      .toMatchInlineSnapshot(`
+      "unknown, walkway Round
+      Cannot say whether there is room to turn on Round. Add \`width\` to room, such as \`width 40ft\`.
+      at walkways.Round, by 2010 ADA Standards 403.5.2
+      ask width of room, as width 40ft, at room"
+    `);
+    expect(tell({ room: { width: undefined }, walkway: { atTurn: given(44 * INCH) } })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 44 in wide at the turn (what the file says narrows it); a wheelchair that turns back round something 40 in wide needs 48 in there. Widen it by 4 in, or make it 60 in at the turn.
+      = 42 in before the turn, 44 in at the turn, 42 in after the turn
+      : 1117.6 against 1219.2 mm, margin -101.6
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    expect(tell({ booth: { placements: [] } })).toMatchInlineSnapshot(`
+      "unknown, walkway Round
+      Cannot say whether there is room to turn on Round. Add \`place\` to the file, for Counter, such as \`place Counter at 14ft, 6ft\`.
+      at walkways.Round, by 2010 ADA Standards 403.5.2
+      ask place of the file, for Counter, as place Counter at 14ft, 6ft, at desks.Counter"
+    `);
+  });
+
+  it('where the limit is the file’s own, or a borrowed one', () => {
+    const overrides = [{ check: 'walkway-turn', value: 1000, reason: 'agreed with the warden', origin: nowhere }];
+    expect(tell({ end: 36, booth: { overrides } })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 36 in wide at the turn (the right wall); a wheelchair that turns back round something 40 in wide needs 39 3/8 in there. Widen it by 3 3/8 in, or make it 60 in at the turn.
+      = 42 in before the turn, 36 in at the turn, 42 in after the turn
+      : 914.4 against 1000 mm, margin -85.6
+      at walkways.Round, by the file’s own limit: agreed with the warden
+      see overrides.0: the file’s own limit: agreed with the warden"
+    `);
+    expect(tell({ end: 40, booth: { limits: 'uk' } })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 40 in wide at the turn (the right wall); a wheelchair that turns back round something 40 in wide needs 48 in there. Widen it by 8 in, or make it 60 in at the turn.
+      = 42 in before the turn, 40 in at the turn, 42 in after the turn
+      : 1016 against 1219.2 mm, margin -203.2
+      at walkways.Round, by 2010 ADA Standards 403.5.2
+      granted no UK figure was read for this: the US figure stands in"
+    `);
+  });
+
+  it('where the file says a narrower lane after it', () => {
+    expect(tell({ walkway: { afterTurn: given(40 * INCH) } })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 40 in wide after the turn (what the file says narrows it); a wheelchair that turns back round something 40 in wide needs 42 in there. Widen it by 2 in, or make it 60 in at the turn.
+      = 42 in before the turn, 48 in at the turn, 40 in after the turn
+      : 1016 against 1066.8 mm, margin -50.8
+      at walkways.Round, by 2010 ADA Standards 403.5.2"
+    `);
+    expect(tell({ after: 40, walkway: { afterTurn: given(41 * INCH) } })).toMatchInlineSnapshot(`
+      "fail, walkway Round
+      Round is 40 in wide after the turn (the nearest row of seats); a wheelchair that turns back round something 40 in wide needs 42 in there. Widen it by 2 in, or make it 60 in at the turn.
+      = 42 in before the turn, 48 in at the turn, 40 in after the turn
+      : 1016 against 1066.8 mm, margin -50.8
       at walkways.Round, by 2010 ADA Standards 403.5.2"
     `);
   });

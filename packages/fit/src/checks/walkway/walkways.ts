@@ -45,8 +45,9 @@ function lacksPiece({ booth, layout }: Scene, what: string): Missing {
   if (!piece || !layout.frames.has(name)) {
     return missing('place', say`the file, for ${name}`, `place ${name} at 14ft, 6ft`, piece?.origin);
   }
-  const of = `${booth.racks.some((rack) => rack.name === name) ? 'rack' : 'desk'} ${name}`;
+  const isRack = booth.racks.some((rack) => rack.name === name);
+  const of = `${isRack ? 'rack' : 'desk'} ${name}`;
   return piece.width
-    ? missing('depth', of, 'depth 27in', piece.origin)
-    : missing('width', of, 'width 60in', piece.origin);
+    ? missing('depth', of, isRack ? 'depth 20in' : 'depth 27in', piece.origin)
+    : missing('width', of, isRack ? 'width 22in' : 'width 60in', piece.origin);
 }

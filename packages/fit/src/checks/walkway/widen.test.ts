@@ -58,4 +58,59 @@ describe('widen: what makes a walkway wide enough', () => {
     const booth = bare(placements, aWalkway('Between', ['A', 'B']));
     expect(width(booth)).toMatchObject({ verdict: 'fail', remedies: [] });
   });
+
+  it('offers none where a text does not say what to change', () => {
+    const unsaid = { isDefault: false } as const;
+    const seating = { origin: nowhere, first: { ...unsaid, value: 30 * INCH }, standing: false };
+    const front = behind(2000, aWalkway('Front', ['booth', 'seating'], { serves: given(20) }), {
+      room: aRoom(10_000, 20_000, { seating }),
+    });
+    expect(width(front)).toMatchObject({ verdict: 'fail', remedies: [] });
+    const at = { ...unsaid, value: { x: 3000, y: 500 } };
+    const placed = behind(500, {}, { placements: [{ ...aPlacement(['Left'], 0, 0), at }] });
+    expect(width(placed)).toMatchObject({ verdict: 'fail', remedies: [] });
+  });
+
+  it('offers none where the booth touches the wall: which way is away is not said', () => {
+    expect(width(behind(0))).toMatchObject({ verdict: 'fail', measured: 0, remedies: [] });
+  });
+
+  it('offers none between two walls', () => {
+    const booth = behind(2000, aWalkway('Hall', ['left-wall', 'right-wall'], { serves: given(20) }), {
+      room: aRoom(800, 20_000),
+    });
+    expect(width(booth)).toMatchObject({ verdict: 'fail', remedies: [] });
+  });
+
+  it.each([
+    // A desk of 1500 × 700 in a room of 10 000 × 9000, 800 from one side: 914.4 are wanted, 115 in steps of 5.
+    ['back-wall', [3000, 800], '3000mm, 915mm', 'Move the booth 115 mm away from the back wall'],
+    ['stage-wall', [3000, 7500], '3000mm, 7385mm', 'Move the booth 115 mm away from the stage wall'],
+    ['stage', [3000, 4500], '3000mm, 4385mm', 'Move the booth 115 mm away from the stage'],
+    ['left-wall', [800, 3000], '915mm, 3000mm', 'Move the booth 115 mm away from the left wall'],
+    ['right-wall', [7700, 3000], '7585mm, 3000mm', 'Move the booth 115 mm away from the right wall'],
+  ] as const)('away from %s, whichever side of the walkway it is', (side, [x, y], text, title) => {
+    const room = aRoom(10_000, 9000, { stage: { origin: nowhere, edge: given(6000) } });
+    for (const between of [
+      ['booth', side],
+      [side, 'booth'],
+    ] as const) {
+      const booth = bare([aPlacement(['Left'], x, y)], aWalkway('Way', between), { room });
+      expect(width(booth).remedies).toEqual([{ title, changes: [{ origin: nowhere, text }], safe: false }]);
+    }
+  });
+
+  it('of the nearest row: what it says, and to what', () => {
+    const seating = { origin: nowhere, first: given(800), standing: false };
+    const booth = bare([aPlacement(['Left'], 3000, 2000)], aWalkway('Front', ['seating', 'booth']), {
+      room: aRoom(10_000, 20_000, { seating }),
+    });
+    expect(width(booth).remedies).toEqual([
+      {
+        title: 'Keep the nearest row of seats 915 mm from the booth',
+        changes: [{ origin: nowhere, text: '915mm' }],
+        safe: false,
+      },
+    ]);
+  });
 });
