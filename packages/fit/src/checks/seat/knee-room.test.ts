@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Booth, Desk, Hanging, Legs, Rack, Seat, Workstation } from '../../booth.js';
 import {
@@ -16,6 +17,8 @@ import {
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
 import { assess } from '../../assess/assess.js';
+import { makeScene } from '../../scene/scene.js';
+import { kneeSpace } from '../../stations/knee-space.js';
 import { told } from '../../testing/told.js';
 
 interface Place {
@@ -241,6 +244,21 @@ function without<T extends object, K extends keyof T>(whole: T, key: K): Omit<T,
   const { [key]: _, ...rest } = whole;
   return rest;
 }
+
+it('behind an open front the depth at the knee never decides: feet have no more of it, and need more', () => {
+  const length = (max: number) => fc.integer({ min: 0, max });
+  fc.assert(
+    fc.property(length(1500), length(900), length(700), length(940), length(700), (at, depth, inset, left, setback) => {
+      const booth = seated({
+        desk: { depth: given(depth), ...legs(1400, 50, inset) },
+        racks: [rack(left, setback)],
+        station: place(at),
+      });
+      const { knee, foot } = kneeSpace(makeScene(booth, []).stations[0]!);
+      expect(foot.length).toBeLessThanOrEqual(knee.length);
+    }),
+  );
+});
 
 describe('knee-room: what a reader is told', () => {
   const tell = (...args: Parameters<typeof seated>) => told(seated(...args), 'knee-room');

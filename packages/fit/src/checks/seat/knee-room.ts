@@ -130,20 +130,19 @@ function says({ station, who, demand, value, side, length }: Reading): string {
   if (closed && demand < 3) {
     return say`The front of ${name} is closed, so ${whose} knees have no room under it: open the front, or stand there.`;
   }
-  const { width, knee, foot } = kneeSpace(station);
+  const { width, foot } = kneeSpace(station);
   const least = (figure: number) => length(sizeUp(figure, station.booth.show));
   switch (demand) {
     case 0:
       return say`${whose} knees have ${length(value)} from side to side under ${name}, where ${width.what} stands next to them: give them ${least(KNEE_WIDTH)}.`;
-    case 1:
-      return say`${whose} knees have ${length(value)} under ${name} before ${knee.what}: give them ${least(KNEE_DEPTH)}.`;
-    case 2:
-      return say`${whose} feet have ${length(value)} under ${name} before ${foot.what}: give them ${least(FOOT_DEPTH)}.`;
     case 3:
       return say`${whose} feet have ${length(value)} of height under ${name}: give them ${least(FOOT_HEIGHT)}.`;
-    default:
+    case 4:
       return value < 0
         ? say`${whose} knees are ${length(-value)} too high for the underside of ${name}.`
         : say`Only ${length(value)} is left above ${whose} knees under ${name}: too little for clothing and moving.`;
+    // Behind an open front the depth at the knee never decides: what ends it ends the feet’s too, and they lack 160 more.
+    default:
+      return say`${whose} feet have ${length(value)} under ${name} before ${foot.what}: give them ${least(FOOT_DEPTH)}.`;
   }
 }
