@@ -1,9 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import type { Booth, Watchers } from '../../booth.js';
-import { aBooth, aDesk, aMeasuredOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
+import type { Booth, Posture, Watchers } from '../../booth.js';
+import {
+  aBooth,
+  aDesk,
+  aMeasuredOperator,
+  aPlacement,
+  aRoom,
+  aSeat,
+  aStation,
+  given,
+  nowhere,
+} from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
-import { aRack } from '../../testing/floor.js';
+import { aPlatform, aRack } from '../../testing/floor.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { told } from '../../testing/told.js';
 
@@ -98,6 +108,36 @@ describe('seen-past: C over the eye of the person in front', () => {
   });
 });
 
+describe('seen-past: the ways out that it names', () => {
+  const seated = wholeBody({ standingEyeHeight: 1475, sittingEyeHeight: 760 });
+  const atTimes = (seat: number, postures: readonly Posture[]) =>
+    hall(1500, 'stand', {
+      operators: [aMeasuredOperator('Noor', seated)],
+      seats: [aSeat('Stool', seat)],
+      workstations: [aStation('Sound', 'Left', 'Stool', ['Noor'], { postures: given(postures) })],
+    });
+  const onFloor = (height: number) => {
+    const under = { at: given({ x: 3500, y: 1500 }), width: given(1000), depth: given(1000) };
+    return hall(1500, 'stand', { platforms: [aPlatform('Riser', height, under)] });
+  };
+
+  // The line passes at 1460: seated eyes of 1370 are 90 below it, as FIFA stadium guidelines accept.
+  it.each([
+    ['sitting where that is low enough', 650, ['sit', 'stand'], /seated eyes are low enough/],
+    ['not where a seat is too high for it', 652, ['sit', 'stand'], /^(?!.*seated).*raise the floor under Back/],
+    ['not to who sits already', 760, ['sit'], /^(?!.*seated).*raise the floor under Back/],
+  ] as const)('%s', (_, seat, postures, words) => {
+    expect(findingOf(atTimes(seat, postures), 'seen-past').message).toMatch(words);
+  });
+
+  it('a floor under the watchers as high as it takes, and no higher', () => {
+    // A fifth of the way to the stage the line rises by four fifths of the floor: 130 / 0.8.
+    expect(findingOf(hall(1500, 'stand'), 'seen-past').message).toContain('raise the floor under Back by 163 mm');
+    expect(findingOf(onFloor(163), 'seen-past')).toMatchObject({ verdict: 'pass' });
+    expect(findingOf(onFloor(160), 'seen-past')).toMatchObject({ verdict: 'marginal' });
+  });
+});
+
 describe('seen-past: what a reader is told', () => {
   const tell = (...args: Parameters<typeof hall>) => told(hall(...args), 'seen-past');
   const watchers = hall(1, 'sit').room!.watchers;
@@ -117,14 +157,14 @@ describe('seen-past: what a reader is told', () => {
     `);
     expect(tell(1400, 'stand')).toMatchInlineSnapshot(`
       "marginal, room Back
-      From Back, Noor all but hides the floor of the left of the stage: the line of sight passes 60 mm above it. Lower it by 30 mm, or move it out of the line.
+      From Back, Noor all but hides the floor of the left of the stage: the line of sight passes 60 mm above the eyes there. Move the place out of the line, or raise the floor under Back by 38 mm.
       : 60 against 90 mm, margin -30
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
       see workstations.Sound: Noor stands in the line of sight"
     `);
     expect(tell(1500, 'stand')).toMatchInlineSnapshot(`
       "fail, room Back
-      From Back, Noor hides the floor of the left of the stage: the line of sight passes 40 mm below it. Lower it by 130 mm, or move it out of the line.
+      From Back, Noor hides the floor of the left of the stage: the line of sight passes 40 mm below the eyes there. Move the place out of the line, or raise the floor under Back by 163 mm.
       : -40 against 60 mm, margin -100
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
       see workstations.Sound: Noor stands in the line of sight"
@@ -142,7 +182,7 @@ describe('seen-past: what a reader is told', () => {
   it('of a screen on a desk, and of a rack', () => {
     expect(tell(1340, 'sit', screened)).toMatchInlineSnapshot(`
       "fail, room Back
-      From Back, Cues hides the floor of the left of the stage: the line of sight passes 275 mm below it. Lower it by 365 mm, or move it out of the line.
+      From Back, Cues hides the floor of the left of the stage: the line of sight passes 275 mm below its top. Lower it by 365 mm, or move it out of the line.
       : -275 against 60 mm, margin -335
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
       see workstations.Sound.screens.0.monitor: Cues stands in the line of sight"
@@ -154,7 +194,7 @@ describe('seen-past: what a reader is told', () => {
       }),
     ).toMatchInlineSnapshot(`
       "fail, room Back
-      From Back, Tower hides the floor of the left of the stage: the line of sight passes 239 mm below it. Lower it by 329 mm, or move it out of the line.
+      From Back, Tower hides the floor of the left of the stage: the line of sight passes 239 mm below its top. Lower it by 329 mm, or move it out of the line.
       : -238.5 against 60 mm, margin -298.5
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
       see racks.Tower: Tower stands in the line of sight"

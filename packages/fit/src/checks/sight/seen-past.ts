@@ -15,7 +15,7 @@ import {
   type Obstacle,
 } from '../../scene/sight.js';
 import { exactVerdict } from '../../scene/verdict.js';
-import { eyesAt } from '../../scene/viewing.js';
+import { eyesAt, type Eyes } from '../../scene/viewing.js';
 import { missing } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
@@ -121,22 +121,35 @@ function unknown(watcher: Watcher, lack: ReturnType<typeof missing>): FindingDra
   );
 }
 
+/** Of people in the way: how much lower their eyes are when all of them sit; absent if nobody stands, or the seat is not known. */
+interface InTheWay extends Obstacle {
+  readonly people?: { readonly lowerSeated?: Millimetres };
+}
+
+/** A line from a watcher over something in the way. */
+interface SightLine {
+  readonly target: PlanPoint;
+  readonly obstacle: InTheWay;
+  /** Where on the way the obstacle stands, 0 at the watcher, 1 at the stage. */
+  readonly at: number;
+  readonly clearance: Millimetres;
+}
+
 /** Screens, racks, and the operators by their eyes: standing where they stand at times. */
-function boothObstacles(scene: Scene): readonly Obstacle[] {
+function boothObstacles(scene: Scene): readonly InTheWay[] {
   const operators = scene.stations.flatMap((station) => {
     const place = eyePlace(scene, station);
     const eyes = eyesAt(scene, station);
     if (!place || eyes.length === 0) return [];
-    const tallest = eyes.reduce((most, one) => (one.eye > most.eye ? one : most));
+    const tallest = tallestOf(eyes);
+    const seated = eyes.filter(({ posture }) => posture === 'sit');
     const ahead = { x: place.x, y: place.y + 1 };
+    const top = tallest.eye + floorAt(scene, place);
     return [
-      personObstacle(
-        tallest.person.name,
-        place,
-        ahead,
-        tallest.eye + floorAt(scene, place),
-        station.workstation.origin,
-      ),
+      {
+        ...personObstacle(tallest.person.name, place, ahead, top, station.workstation.origin),
+        people: seated.length > 0 ? { lowerSeated: tallest.eye - tallestOf(seated).eye } : {},
+      },
     ];
   });
   const screens = screenObstacles(scene).map((screen) => {
@@ -145,15 +158,19 @@ function boothObstacles(scene: Scene): readonly Obstacle[] {
   return [...operators, ...screens, ...rackObstacles(scene)];
 }
 
-function judge(scene: Scene, watcher: Watcher, stage: Millimetres, obstacles: readonly Obstacle[]): FindingDraft {
+function tallestOf(eyes: readonly Eyes[]): Eyes {
+  return eyes.reduce((most, one) => (one.eye > most.eye ? one : most));
+}
+
+function judge(scene: Scene, watcher: Watcher, stage: Millimetres, obstacles: readonly InTheWay[]): FindingDraft {
   const { place } = watcher;
   if (!place) return unknown(watcher, missing('at', watcher.name, 'at 10ft, 2ft', watcher.origin));
   const eye = watcher.eye + floorAt(scene, place);
   const targets = stageTargets(scene, place);
   const lines = targets.flatMap((target) =>
-    obstacles.flatMap((obstacle) => {
+    obstacles.flatMap((obstacle): SightLine[] => {
       const at = crossing(place, target, obstacle.line);
-      return at === undefined ? [] : [{ target, obstacle, clearance: eye + (stage - eye) * at - obstacle.top }];
+      return at === undefined ? [] : [{ target, obstacle, at, clearance: eye + (stage - eye) * at - obstacle.top }];
     }),
   );
   const subject = { kind: watcher.kind, name: watcher.name } as const;
@@ -179,12 +196,33 @@ function judge(scene: Scene, watcher: Watcher, stage: Millimetres, obstacles: re
     message:
       verdict === 'pass'
         ? say`${watcher.name} looks over the booth at ${part}: the line clears ${obstacle.what} by ${scene.length(clearance)}.`
-        : clearance < 0
-          ? say`From ${watcher.name}, ${obstacle.what} hides the floor of ${part}: the line of sight passes ${scene.length(-clearance)} below it. Lower it by ${scene.length(GOOD - clearance)}, or move it out of the line.`
-          : say`From ${watcher.name}, ${obstacle.what} all but hides the floor of ${part}: the line of sight passes ${scene.length(clearance)} above it. Lower it by ${scene.length(GOOD - clearance)}, or move it out of the line.`,
+        : `${hides(scene, watcher, least, part)} ${wayOut(scene, watcher, least, lines)}`,
     origin: watcher.origin,
     related: obstacle.origin
       ? [{ origin: obstacle.origin, message: say`${obstacle.what} stands in the line of sight` }]
       : [],
   };
+}
+
+function hides(scene: Scene, { name }: Watcher, { clearance, obstacle }: SightLine, part: string): string {
+  const { what, people } = obstacle;
+  const by = scene.length(Math.abs(clearance));
+  if (people)
+    return clearance < 0
+      ? say`From ${name}, ${what} hides the floor of ${part}: the line of sight passes ${by} below the eyes there.`
+      : say`From ${name}, ${what} all but hides the floor of ${part}: the line of sight passes ${by} above the eyes there.`;
+  return clearance < 0
+    ? say`From ${name}, ${what} hides the floor of ${part}: the line of sight passes ${by} below its top.`
+    : say`From ${name}, ${what} all but hides the floor of ${part}: the line of sight passes ${by} above its top.`;
+}
+
+/** A thing can be lowered; a person can sit, or else those who watch can stand higher. Either may go out of the line. */
+function wayOut(scene: Scene, watcher: Watcher, least: SightLine, lines: readonly SightLine[]): string {
+  const { clearance, obstacle } = least;
+  const lower = GOOD - clearance;
+  if (!obstacle.people) return say`Lower it by ${scene.length(lower)}, or move it out of the line.`;
+  if ((obstacle.people.lowerSeated ?? 0) >= lower - TOLERANCE)
+    return say`Have nobody stand at work there while people watch: seated eyes are low enough. Or move the place out of the line.`;
+  const higher = Math.max(...lines.map((line) => (GOOD - line.clearance) / (1 - line.at)));
+  return say`Move the place out of the line, or raise the floor under ${watcher.name} by ${scene.length(higher)}.`;
 }
