@@ -1,3 +1,4 @@
+import { degrees, radians } from '@boothwright/fit';
 import type { Point } from './drawing.js';
 
 /** A rectangle of the paper, in units, y down. */
@@ -54,7 +55,7 @@ export function between(p: Point, q: Point, share: number): Point {
 export function arc(centre: Point, radius: number, from: number, to: number, squash = 1): Point[] {
   const steps = Math.max(2, Math.ceil(Math.abs(to - from) / 12));
   return Array.from({ length: steps + 1 }, (_, step) => {
-    const angle = ((from + ((to - from) * step) / steps) * Math.PI) / 180;
+    const angle = radians(from + ((to - from) * step) / steps);
     return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * squash * Math.sin(angle) };
   });
 }
@@ -62,16 +63,16 @@ export function arc(centre: Point, radius: number, from: number, to: number, squ
 /** The outline of a limb: round at both ends, tapering from one to the other. */
 export function limb(a: Point, b: Point, atA: number, atB: number): Point[] {
   const length = distance(a, b);
-  const heading = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
-  const lean = length > 0 ? (Math.asin(Math.max(-1, Math.min(1, (atA - atB) / length))) * 180) / Math.PI : 0;
+  const heading = degrees(Math.atan2(b.y - a.y, b.x - a.x));
+  const lean = length > 0 ? degrees(Math.asin(Math.max(-1, Math.min(1, (atA - atB) / length)))) : 0;
   const open = 90 - lean;
   return [...arc(b, atB, heading - open, heading + open), ...arc(a, atA, heading + open, heading + 360 - open)];
 }
 
 /** An ellipse, its first axis turned from the right, anticlockwise. */
 export function ellipse(centre: Point, along: number, across: number, turn = 0): Point[] {
-  const cos = Math.cos((turn * Math.PI) / 180);
-  const sin = Math.sin((turn * Math.PI) / 180);
+  const cos = Math.cos(radians(turn));
+  const sin = Math.sin(radians(turn));
   return arc({ x: 0, y: 0 }, 1, 0, 348).map(({ x, y }) => ({
     x: centre.x + x * along * cos - y * across * sin,
     y: centre.y + x * along * sin + y * across * cos,

@@ -1,4 +1,4 @@
-import type { Assessment, PlaceSketch, PlacedPiece, Segment } from '@boothwright/fit';
+import { degrees, radians, type Assessment, type PlacedPiece, type PlaceSketch, type Segment } from '@boothwright/fit';
 import type { Board } from './board.js';
 import type { Point, Shape } from './drawing.js';
 import { arc, between, distance, ellipse } from './geometry.js';
@@ -33,7 +33,7 @@ export function drawWalls(board: Board, { layout, sketch }: Assessment): void {
 
 /** From the closed leaf's end to the open one's. */
 function quarter(hinge: Point, closed: Point, open: Point): Point[] {
-  const angle = ({ x, y }: Point) => (Math.atan2(y - hinge.y, x - hinge.x) * 180) / Math.PI;
+  const angle = ({ x, y }: Point) => degrees(Math.atan2(y - hinge.y, x - hinge.x));
   const from = angle(closed);
   const turn = ((angle(open) - from + 540) % 360) - 180;
   return arc(hinge, distance(hinge, closed), from, from + turn);
@@ -91,7 +91,7 @@ export function personFromAbove({ at, trunk, seat, facing }: PlaceSketch): Shape
 
 /** The unit vector of a heading that is turned from the stage to the right. */
 export function headingOf(facing: number): Point {
-  const angle = (facing * Math.PI) / 180;
+  const angle = radians(facing);
   return { x: Math.sin(angle), y: Math.cos(angle) };
 }
 

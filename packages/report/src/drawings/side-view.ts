@@ -1,4 +1,4 @@
-import type { Assessment, SideSketch, Spread } from '@boothwright/fit';
+import { radians, type Assessment, type SideSketch, type Spread } from '@boothwright/fit';
 import { postureWord, type Units } from '../words.js';
 import { Board } from './board.js';
 import { drawScaleBar } from './dimension.js';
@@ -145,11 +145,11 @@ function drawLooks(board: Board, { body, screens }: SideSketch): void {
 function drawStageLine(board: Board, { body }: SideSketch, rise: number | undefined, { right, top }: Extent): void {
   if (rise === undefined) return;
   const from = point(body.eye);
-  const slope = Math.tan((rise * Math.PI) / 180);
+  const slope = Math.tan(radians(rise));
   const length = Math.min(right - from.x, slope > 0 ? (top - from.y) / slope : Infinity);
   const to = { x: from.x + length, y: from.y + length * slope };
   const barbs = [150, 210].map((turn) => {
-    const angle = ((rise + turn) * Math.PI) / 180;
+    const angle = radians(rise + turn);
     return { x: to.x + BARB * Math.cos(angle), y: to.y + BARB * Math.sin(angle) };
   });
   board.add('sight', undefined, [line([from, to], 'thin', 'dashed'), line([barbs[0]!, to, barbs[1]!], 'thin')]);

@@ -1,5 +1,6 @@
 import {
   formatAngle,
+  radians,
   type Assessment,
   type SideScreen,
   type SideSketch,
@@ -57,7 +58,7 @@ export function notesOf(assessment: Assessment, side: SideSketch, units: Units, 
 type Told = Omit<Note, 'verdict'>;
 
 function stageNote(seen: StageSight, { body }: SideSketch, units: Units, skyline: number): Told {
-  const rise = (skyline - body.eye.x) * Math.tan((seen.rise * Math.PI) / 180);
+  const rise = (skyline - body.eye.x) * Math.tan(radians(seen.rise));
   return { kind: 'stage', title: 'Stage', lines: stageLines(seen, units), at: { x: skyline, z: body.eye.z + rise } };
 }
 
