@@ -16,5 +16,10 @@ export function named(
   assessment: Assessment,
   { names, advice }: Pick<ReportOptions, 'names' | 'advice'>,
 ): [Assessment, Advice | undefined] {
-  return names === 'letters' ? lettersFor(assessment.booth)([assessment, advice]) : [assessment, advice];
+  return naming(assessment, { names })<[Assessment, Advice | undefined]>([assessment, advice]);
+}
+
+/** Puts names as the options ask for them into whatever is made of an assessment: all of it, or one text. */
+export function naming({ booth }: Assessment, { names }: Pick<ReportOptions, 'names'>): <T>(value: T) => T {
+  return names === 'letters' ? lettersFor(booth) : (value) => value;
 }

@@ -1,7 +1,7 @@
 import type { Assessment } from '@boothwright/fit';
 import { blocksAsPage } from './content/page.js';
 import { contentOf } from './content/report.js';
-import { named, type ReportOptions } from './options.js';
+import { naming, type ReportOptions } from './options.js';
 
 /** The fit report of an assessment: one HTML file that stands alone, without script and without anything to fetch. */
 export function renderReport(assessment: Assessment, options: ReportOptions): string {
@@ -10,5 +10,5 @@ export function renderReport(assessment: Assessment, options: ReportOptions): st
 
 /** What the report calls itself, without a name if it is to have none. */
 export function titleOfReport(assessment: Assessment, options: ReportOptions): string {
-  return `${named(assessment, options)[0].booth.name}: fit report`;
+  return `${naming(assessment, options)(assessment.booth.name)}: fit report`;
 }
