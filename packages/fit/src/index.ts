@@ -13,5 +13,6 @@ export { advise, adviseStation } from './advice/advise.js';
 export { howToMeasure } from './bodies/measuring.js';
 export { profiles } from './limits/profiles.js';
 export { checks } from './checks/catalogue.js';
-export type { BodyRule, Check, CheckGroup, Example, Source } from './checks/check.js';
+export type { BodyRule } from './checks/body-rule.js';
+export type { Check, CheckGroup, Example, Source } from './checks/check.js';
 export { inEnglish, keyFrom, lowered, said, say, speak, speaksEnglish, type Translation } from './words/say.js';

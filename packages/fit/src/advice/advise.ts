@@ -19,7 +19,7 @@ import { shoppingFor } from './shopping.js';
  */
 export function advise(booth: Booth, checks: readonly Check[] = catalogue): Advice {
   const scene = makeScene(booth, checks);
-  const stations = scene.stations.map((station) => stationAdvice(scene, station));
+  const stations = scene.stations.map((station) => stationAdvice(scene, station, checks));
   return {
     stations,
     measure: measureNext(scene, assess(booth, checks).findings),
@@ -35,15 +35,15 @@ export function adviseStation(
 ): StationAdvice | undefined {
   const scene = makeScene(booth, checks);
   const station = scene.stations.find(({ name }) => name === workstation);
-  return station && { ...plansAndNotes(scene, station), bands: [], curves: [] };
+  return station && { ...plansAndNotes(scene, station, checks), bands: [], curves: [] };
 }
 
-function stationAdvice(scene: Scene, station: Station): StationAdvice {
+function stationAdvice(scene: Scene, station: Station, checks: readonly Check[]): StationAdvice {
   const desk = deskChoice(scene, station, true);
   const seat = sits(station) ? seatChoice(scene, station, true) : undefined;
   const ring = sits(station) ? ringChoice(scene, station) : undefined;
   return {
-    ...plansAndNotes(scene, station),
+    ...plansAndNotes(scene, station, checks),
     bands: [
       ...[desk, seat, ring].flatMap((choice) => (choice && choice.places.length > 0 ? [bandsOf(choice)] : [])),
       ...screenBands(scene, station),
@@ -56,11 +56,11 @@ function stationAdvice(scene: Scene, station: Station): StationAdvice {
   };
 }
 
-function plansAndNotes(scene: Scene, station: Station) {
+function plansAndNotes(scene: Scene, station: Station, checks: readonly Check[]) {
   return {
     workstation: station.name,
     origin: station.workstation.origin,
-    plans: plansFor(scene, station, scene.checks),
+    plans: plansFor(scene, station, checks),
     notes: notesFor(scene, station),
   };
 }

@@ -22,7 +22,7 @@ export function plansFor(scene: Scene, station: Station, checks: readonly Check[
   const desk = station.desk?.name;
   if (desk === undefined) return [];
   const kept: Tried[] = [tryPlan(scene, desk, checks, [])];
-  const ringed = withRing(scene, station);
+  const ringed = withRing(scene, station, checks);
   for (const settings of [
     deskOnly(scene, station),
     [...deskOnly(ringed.scene, station), ...ringed.settings],
@@ -117,7 +117,7 @@ interface Ringed {
 }
 
 /** The booth with the foot ring where it suits most legs. */
-function withRing(scene: Scene, station: Station): Ringed {
+function withRing(scene: Scene, station: Station, checks: readonly Check[]): Ringed {
   const ring = sits(station) ? ringChoice(scene, station) : undefined;
   if (!ring) return { settings: [], scene };
   const legsOnly: Choice = {
@@ -133,7 +133,7 @@ function withRing(scene: Scene, station: Station): Ringed {
   const settings = changed(scene, [{ part: 'ring', of: ring.of, value: fixedAt(bestForMost(scene, legsOnly)) }]);
   return {
     settings,
-    scene: settings.length > 0 ? makeScene(withSettings(scene.booth, settings), scene.checks) : scene,
+    scene: settings.length > 0 ? makeScene(withSettings(scene.booth, settings), checks) : scene,
   };
 }
 

@@ -14,8 +14,8 @@ import { finished } from './finished.js';
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
 export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
   const scene = makeScene(booth, checks);
-  const stations = assessStations(scene);
-  const findings = askOnce(eachOf(scene, stations));
+  const stations = assessStations(scene, checks);
+  const findings = askOnce(eachOf(scene, checks, stations));
   const screens = stations.flatMap((each) => each.screens);
   let sketch: SketchFigures | undefined;
   return {
@@ -35,18 +35,18 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
 /** What every check says on its own, each asking for what it lacks. */
 export function findingsOfEach(booth: Booth, checks: readonly Check[] = catalogue): readonly Finding[] {
   const scene = makeScene(booth, checks);
-  return eachOf(scene, assessStations(scene));
+  return eachOf(scene, checks, assessStations(scene, checks));
 }
 
-function eachOf(scene: Scene, stations: readonly StationAssessment[]): readonly Finding[] {
-  const found = new Map<Check, Finding[]>(scene.checks.map((check) => [check, []]));
+function eachOf(scene: Scene, checks: readonly Check[], stations: readonly StationAssessment[]): readonly Finding[] {
+  const found = new Map<Check, Finding[]>(checks.map((check) => [check, []]));
   for (const { findings } of stations) for (const [check, own] of findings) found.get(check)!.push(...own);
-  for (const check of scene.checks) {
+  for (const check of checks) {
     if (!check.find || check.ofEachStation) continue;
     const own = found.get(check)!;
     for (const draft of check.find(scene)) own.push(finished(check, draft, scene.booth));
   }
-  return scene.checks.flatMap((check) => found.get(check)!);
+  return checks.flatMap((check) => found.get(check)!);
 }
 
 function walkwaysOf(scene: Scene, findings: readonly Finding[]): WalkwayFigures[] {

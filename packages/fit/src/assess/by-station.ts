@@ -24,16 +24,16 @@ export interface StationAssessment {
  * remedies must not forget. So nothing else can matter to it, and as long as all of that is the same (the same objects), so is
  * the answer.
  */
-export function assessStations(scene: Scene): readonly StationAssessment[] {
-  const surroundings = new Surroundings(scene);
-  const known = ofWorkstation(scene.checks);
+export function assessStations(scene: Scene, checks: readonly Check[]): readonly StationAssessment[] {
+  const surroundings = new Surroundings(scene, checks);
+  const known = ofWorkstation(checks);
   return scene.stations.map((station) => {
     const parts = surroundings.partsOf(station);
     const last = known.get(station.workstation);
     const isKnown = last !== undefined && isSame(last.parts, parts);
     const assessment = isKnown
       ? last.assessment
-      : assessStation(surroundings.cutDownTo(station), surroundings.indexOf(station));
+      : assessStation(surroundings.cutDownTo(station), checks, surroundings.indexOf(station));
     if (!isKnown) known.set(station.workstation, { parts, assessment });
     adoptEyes(scene, station, assessment.eyes);
     adoptKept(station, assessment.kept);
@@ -60,8 +60,8 @@ function ofWorkstation(checks: readonly Check[]): OfWorkstation {
   return known;
 }
 
-function assessStation(scene: Scene, index: number): StationAssessment {
-  const { checks, booth } = scene;
+function assessStation(scene: Scene, checks: readonly Check[], index: number): StationAssessment {
+  const { booth } = scene;
   const station = scene.stations[index]!;
   const { findings: drafts, figures } = assessBodies(
     scene,
@@ -110,7 +110,10 @@ class Surroundings {
   private readonly tokens = new Map<Desk | Seat, object>();
   private readonly frame: readonly unknown[];
 
-  constructor(private readonly scene: Scene) {
+  constructor(
+    private readonly scene: Scene,
+    private readonly checks: readonly Check[],
+  ) {
     const { booth, stations } = scene;
     this.monitors = byName(booth.monitors);
     this.operators = byName(booth.operators);
@@ -133,7 +136,7 @@ class Surroundings {
 
   /** The booth of the station and of those that share its desk or seat. */
   cutDownTo(station: Station): Scene {
-    const { booth, checks } = this.scene;
+    const { booth } = this.scene;
     const around = this.around(station);
     const people = [...new Set(around.flatMap((each) => each.people.map(({ name }) => name)))];
     const cut: Booth = {
@@ -151,7 +154,7 @@ class Surroundings {
       cables: [],
       placements: [],
     };
-    return makeScene(cut, checks);
+    return makeScene(cut, this.checks);
   }
 
   /** The station and its mates, in the order of the booth. */

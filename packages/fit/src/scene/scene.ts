@@ -3,7 +3,7 @@ import { assumedOfAges } from '../bodies/growing.js';
 import { dimensionNames, type DimensionName } from '../bodies/dimensions.js';
 import { peopleOf, type People } from '../bodies/people.js';
 import type { Booth, Crowd, Desk, Operator, Posture, Seat, Workstation } from '../booth.js';
-import type { BodyRule, Check } from '../checks/check.js';
+import type { BodyRule } from '../checks/body-rule.js';
 import { formatLength } from '../format.js';
 import { layOut, type Layout } from '../layout/layout.js';
 import type { Rule } from '../stations/rules.js';
@@ -12,7 +12,6 @@ import type { Millimetres } from '../units.js';
 
 /** A booth made ready for checks: people as bodies, workstations with what they refer to, everything in its place. */
 export interface Scene {
-  readonly checks: readonly Check[];
   readonly booth: Booth;
   readonly layout: Layout;
   readonly persons: ReadonlyMap<string, Person>;
@@ -30,7 +29,14 @@ export interface StationRule extends Rule {
   readonly body: BodyRule;
 }
 
-export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
+/** What a scene knows of a check. */
+interface Ruling {
+  readonly id: string;
+  readonly title: string;
+  readonly rule?: BodyRule;
+}
+
+export function makeScene(booth: Booth, checks: readonly Ruling[]): Scene {
   const persons = new Map<string, Person>();
   for (const operator of booth.operators) persons.set(operator.name, known(operators, operator, operatorOf));
   for (const crowd of booth.crowds) persons.set(crowd.name, known(crowds, crowd, crowdOf));
@@ -44,7 +50,6 @@ export function makeScene(booth: Booth, checks: readonly Check[]): Scene {
   let layout: Layout | undefined;
 
   return {
-    checks,
     booth,
     get layout() {
       return (layout ??= layOut(booth));

@@ -10,7 +10,8 @@ import {
   thicknessBetween,
   type Station,
 } from '../../stations/station.js';
-import type { Check, Reading } from '../check.js';
+import type { Reading } from '../body-rule.js';
+import type { Check } from '../check.js';
 import { sizeUp } from '../sizes.js';
 import { say } from '../../words/say.js';
 
