@@ -41,7 +41,7 @@ const module = (name) => path.join(others, 'node_modules', name);
 const versionOf = (folder) => JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8')).version;
 const kinds = [
   { name: 'floor', file: path.join(dist, 'floor.cjs'), languageId: 'booth', answers: 'push', debounce: 0 },
-  { name: 'boothwright', file: path.join(dist, 'server.cjs'), languageId: 'booth', answers: 'push', debounce: 0 },
+  { name: 'boothwright', file: path.join(dist, 'server.cjs'), languageId: 'booth', answers: 'both', debounce: 0 },
   ...(hasOthers()
     ? [
         { ...bin('yaml-language-server', 'yaml-language-server'), name: 'yaml', answers: 'push', debounce: 200 },

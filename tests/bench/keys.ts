@@ -11,6 +11,8 @@ export interface KeyRow {
   readonly debounce: number;
   readonly open: number;
   readonly diagnostics: number;
+  /** Until the server has answered what is wrong with the text; what such a server finds later is in the times below. */
+  readonly faults: number;
   readonly median: number;
   readonly p95: number;
   /** On a processor, for each edit. */
@@ -59,6 +61,7 @@ export async function measureStart(kinds: readonly Kind[], lines: number, times:
 
 class Session {
   private readonly times: number[] = [];
+  private readonly faults: number[] = [];
   private readonly bursts: number[] = [];
   private readonly hovers: number[] = [];
   private readonly completions: number[] = [];
@@ -86,6 +89,7 @@ class Session {
 
   begin(): void {
     this.times.length = 0;
+    this.faults.length = 0;
     this.cpu = this.server.cpu();
   }
 
@@ -107,6 +111,7 @@ class Session {
     const before = performance.now();
     const found = await this.server.edit(line, character, key, 1);
     this.times.push(performance.now() - before);
+    this.faults.push(this.server.answered - before);
     const isTold = found.some(({ range }) => range.start.line === line && range.end.character > this.spot.digits - 4);
     if (breaks && !isTold && this.server.kind.name !== 'floor')
       throw new Error(`${this.server.kind.name} did not see the fault.`);
@@ -139,6 +144,7 @@ class Session {
       debounce: kind.debounce,
       open: this.opened - kind.debounce,
       diagnostics: this.diagnostics,
+      faults: median(this.faults),
       median: median(this.times),
       p95: quantile(this.times, 0.95),
       cpu: this.cpu,

@@ -19,8 +19,8 @@ export interface Kind {
   /** The script, run with this Node. */
   readonly file: string;
   readonly languageId: 'booth' | 'yaml' | 'json';
-  /** How its diagnostics come: by itself, or when asked. */
-  readonly answers: 'push' | 'pull';
+  /** How its diagnostics come: by itself, or when asked; or what is wrong with the text when asked, and all else by itself. */
+  readonly answers: 'push' | 'pull' | 'both';
   /** What it waits after a change before it starts, milliseconds. */
   readonly debounce: number;
 }
@@ -34,6 +34,8 @@ export class Server {
   private version = 1;
   private done: (() => void) | undefined;
   private last: readonly Diagnostic[] = [];
+  /** When it last answered what is wrong with the text. */
+  answered = NaN;
 
   private constructor(
     readonly kind: Kind,
@@ -75,7 +77,7 @@ export class Server {
         workspace: { configuration: true, didChangeConfiguration: { dynamicRegistration: true } },
         textDocument: {
           publishDiagnostics: { versionSupport: true, relatedInformation: true },
-          ...(kind.answers === 'pull' && { diagnostic: { dynamicRegistration: false } }),
+          ...(kind.answers !== 'push' && { diagnostic: { dynamicRegistration: false } }),
         },
       },
     });
@@ -123,15 +125,20 @@ export class Server {
    * version they are, those of an older text do not count.
    */
   private next(): () => Promise<readonly Diagnostic[]> {
-    if (this.kind.answers === 'pull')
-      return async () => {
-        const report = await this.connection.sendRequest('textDocument/diagnostic', {
-          textDocument: { uri: this.uri },
-        });
-        return (report as { items: Diagnostic[] }).items;
-      };
+    const pull = async () => {
+      const report = await this.ask<{ items: Diagnostic[] }>('textDocument/diagnostic', {
+        textDocument: { uri: this.uri },
+      });
+      this.answered = performance.now();
+      return report.items;
+    };
+    if (this.kind.answers === 'pull') return pull;
     const pushed = new Promise<void>((resolve) => (this.done = resolve));
-    return () => pushed.then(() => this.last);
+    return async () => {
+      const asked = this.kind.answers === 'both' ? await pull() : [];
+      await pushed;
+      return [...asked, ...this.last];
+    };
   }
 
   /** Resident memory, MB; NaN where the system does not say. */

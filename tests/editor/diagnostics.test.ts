@@ -16,6 +16,17 @@ test('a length without a unit gets a squiggle under the number alone', async () 
   await editor.screenshot('a-number-without-a-unit');
 });
 
+test('the fault is listed once among the problems', async () => {
+  await editor.run('View: Toggle Problems');
+  const rows = editor.page.locator('.markers-panel [role="treeitem"]');
+  await expect
+    .poll(() => rows.allInnerTexts(), soon)
+    .toEqual([expect.stringContaining('hall.booth'), expect.anything()]);
+  expect((await rows.allInnerTexts())[1]).toContain('no-unit');
+  await editor.screenshot('a-fault-among-the-problems');
+  await editor.run('View: Toggle Problems');
+});
+
 test('typing the unit takes the squiggle away', async () => {
   await editor.goTo(1, 'desk Left { width 60'.length + 1);
   await editor.type('in');

@@ -38,6 +38,7 @@ export async function start(
     outputChannel: log,
     traceOutputChannel: trace,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
+    diagnosticPullOptions: { onChange: true },
     initializationOptions: {
       showsAdvice: true,
       showsVerdict: true,

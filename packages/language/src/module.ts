@@ -18,6 +18,7 @@ import { BoothInlayHintProvider } from './lsp/hints.js';
 import { BoothHoverProvider } from './lsp/hover.js';
 import { BoothLanguageServer } from './lsp/language-server.js';
 import { EditorAbilities } from './lsp/editor.js';
+import { FaultsOnRequest } from './lsp/faults-on-request.js';
 import { BoothDocumentLinkProvider } from './lsp/links.js';
 import { BoothReferencesProvider, BoothRenameProvider, BoothWorkspaceSymbolProvider } from './lsp/names.js';
 import { BoothSemanticTokenProvider } from './lsp/semantic-tokens.js';
@@ -49,6 +50,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
     Trial: (services) => new Trial(services, createBoothServices),
     LastFindings: () => new LastFindings(),
     Editor: (services) => new EditorAbilities(services),
+    FaultsOnRequest: (services) => new FaultsOnRequest(services.shared, services),
     parser: {
       Lexer: (services) => new BoothLexer(services),
       LexerErrorMessageProvider: () => new BoothLexerMessages(),

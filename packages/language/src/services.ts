@@ -3,6 +3,7 @@ import type { DefaultSharedModuleContext, LangiumServices } from 'langium/lsp';
 import type { Assessments } from './assessments.js';
 import type { Computation } from './computation.js';
 import type { EditorAbilities } from './lsp/editor.js';
+import type { FaultsOnRequest } from './lsp/faults-on-request.js';
 import type { Trial } from './trial.js';
 import type { LastFindings } from './validation/last-findings.js';
 import type { Imports } from './workspace/imports.js';
@@ -14,6 +15,7 @@ export interface BoothAddedServices {
   readonly Trial: Trial;
   readonly LastFindings: LastFindings;
   readonly Editor: EditorAbilities;
+  readonly FaultsOnRequest: FaultsOnRequest;
   readonly workspace: { readonly Imports: Imports };
 }
 

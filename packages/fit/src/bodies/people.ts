@@ -84,9 +84,13 @@ export function peopleOf(body: Body, personsPerSex = PERSONS_PER_SEX): People {
 }
 
 /** The share of people for whom `holds` is true. */
-export function shareOf(people: People, holds: (person: number) => boolean): Share {
+export function shareOf({ count, personsPerSex, weights }: People, holds: (person: number) => boolean): Share {
   let share = 0;
-  for (let person = 0; person < people.count; person++) if (holds(person)) share += people.weights[person]!;
+  for (let from = 0; from < count; from += personsPerSex) {
+    let holding = 0;
+    for (let person = from; person < from + personsPerSex; person++) if (holds(person)) holding++;
+    share += holding * weights[from]!;
+  }
   return Math.min(1, share);
 }
 

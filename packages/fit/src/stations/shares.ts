@@ -1,5 +1,5 @@
 import type { DimensionName } from '../bodies/dimensions.js';
-import type { People } from '../bodies/people.js';
+import { type People, shareOf } from '../bodies/people.js';
 import type { Share } from '../units.js';
 import { boundsOf, type Settable, variableOf } from './bounds.js';
 import { type Demand, type Level, tolerant } from './demand.js';
@@ -58,13 +58,9 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
 }
 
 /** The share who meet a rule; nothing is left of the others. */
-function counted(met: Uint8Array, { count, weights }: People, left: Float64Array): Share {
-  let share = 0;
-  for (let person = 0; person < count; person++) {
-    if (met[person] === 1) share += weights[person]!;
-    else left[person] = 0;
-  }
-  return share;
+function counted(met: Uint8Array, people: People, left: Float64Array): Share {
+  for (let person = 0; person < people.count; person++) if (met[person] === 0) left[person] = 0;
+  return shareOf(people, (person) => met[person] === 1);
 }
 
 /** A last rule of one demand on S, D or D − S that rests on one body dimension can be integrated over it. */
@@ -92,7 +88,7 @@ function integrated(
   const reach = settings.spanOf(on as Settable);
   const [low, high] = sign === 1 ? [reach.min, reach.max] : [reach.max, reach.min];
   let share = 0;
-  own.loading.forEach((loading, sex) => {
+  for (const [sex, loading] of own.loading.entries()) {
     const cdf = own.cdf[sex]!;
     const end = (sex + 1) * people.personsPerSex;
     for (let person = sex * people.personsPerSex; person < end; person++) {
@@ -108,7 +104,7 @@ function integrated(
       share += people.weights[person]! * held;
       left[person]! *= held;
     }
-  });
+  }
   return share;
 }
 

@@ -11,6 +11,9 @@ export class BoothLanguageServer extends DefaultLanguageServer {
       capabilities: {
         ...capabilities,
         selectionRangeProvider: true,
+        ...(params.capabilities.textDocument?.diagnostic && {
+          diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
+        }),
         codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', fixAllKind] },
       },
     };

@@ -36,7 +36,11 @@ export function serve(
   fileSystemProvider: () => FileSystemProvider,
   translationTo: (locale: string) => Translation | undefined = () => undefined,
 ): void {
-  const speaking: Connection = withVersions(connection, () => shared);
+  const speaking: Connection = withVersions(
+    connection,
+    () => shared,
+    (params) => booth.FaultsOnRequest.unasked(params),
+  );
   const { shared, booth } = createBoothServices({ connection: speaking, fileSystemProvider });
   shared.lsp.LanguageServer.onInitialize(({ locale, initializationOptions }) => {
     const { sentences } = (initializationOptions ?? {}) as ClientOptions;
@@ -90,6 +94,7 @@ export function serve(
       }),
   );
 
+  booth.FaultsOnRequest.serve(speaking);
   tellVerdicts(connection, shared, booth);
   servePreview(connection, shared, booth, current, (result) => forReport(result, false, booth.Computation));
 

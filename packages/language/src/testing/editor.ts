@@ -29,6 +29,8 @@ export class Editor {
   readonly connection: ProtocolConnection;
   readonly files = memoryFiles({ 'furniture.booth': 'desk Long { width 60in  height 40in }' });
   readonly published: PublishDiagnosticsParams[] = [];
+  /** How often the server said that the faults of a text are to be asked for again. */
+  outdated = 0;
   /** How often the server said that hints are stale. */
   refreshed = 0;
   settings: unknown = null;
@@ -57,6 +59,10 @@ export class Editor {
       this.refreshed++;
       return null;
     });
+    this.connection.onRequest('workspace/diagnostic/refresh', () => {
+      this.outdated++;
+      return null;
+    });
     this.connection.onRequest('client/registerCapability', () => null);
     this.connection.listen();
   }
@@ -67,7 +73,7 @@ export class Editor {
       rootUri: null,
       workspaceFolders: null,
       initializationOptions,
-      capabilities: { workspace: { configuration: true }, textDocument },
+      capabilities: { workspace: { configuration: true, diagnostics: { refreshSupport: true } }, textDocument },
     });
     await this.connection.sendNotification('initialized', {});
     return result;

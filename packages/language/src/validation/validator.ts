@@ -5,6 +5,7 @@ import {
   type LangiumDocument,
   interruptAndCheck,
   type ValidationOptions,
+  WorkspaceCache,
 } from 'langium';
 import type { Assessment } from '@boothwright/fit';
 import type { Diagnostic, DiagnosticTag } from 'vscode-languageserver-types';
@@ -19,12 +20,15 @@ export class BoothValidator extends DefaultDocumentValidator {
   private readonly services: BoothServices;
 
   private readonly checks: Parameters<typeof checkDocument>[2];
+  private readonly faults: WorkspaceCache<string, readonly Diagnostic[]>;
+  private readonly told = new WeakSet<Diagnostic>();
 
   constructor(services: BoothServices) {
     super(services);
     this.services = services;
     const { checks, limits = checks } = services.Computation;
     this.checks = { all: checks, limits };
+    this.faults = new WorkspaceCache(services.shared);
   }
 
   override async validateDocument(
@@ -34,13 +38,29 @@ export class BoothValidator extends DefaultDocumentValidator {
   ): Promise<Diagnostic[]> {
     if (options.categories && !options.categories.includes('built-in')) return [];
     await interruptAndCheck(token);
-    const { Imports } = this.services.workspace;
-    const visible = Imports.visibleFrom(document);
-    const issues = checkDocument(document, visible, this.checks, (uri) => Imports.isBeyond(uri, visible));
-    const diagnostics = issues.map((issue) => this.ofIssue(issue));
+    const faults = this.faultsOf(document);
+    await this.services.FaultsOnRequest.lead(document);
     await interruptAndCheck(token);
-    const hasFaults = issues.length > 0 || visible.some((each) => each !== document && isFaulty(each));
-    return [...diagnostics, ...this.findings(document, hasFaults)].map((each) => this.linked(each));
+    const visible = this.services.workspace.Imports.visibleFrom(document);
+    const hasFaults = faults.length > 0 || visible.some((each) => each !== document && isFaulty(each));
+    return [...faults, ...this.findings(document, hasFaults).map((each) => this.linked(each))];
+  }
+
+  /** What is wrong with the text of a document that is linked: found once until something changes. */
+  faultsOf(document: LangiumDocument): readonly Diagnostic[] {
+    return this.faults.get(document.uri.toString(), () => {
+      const { Imports } = this.services.workspace;
+      const visible = Imports.visibleFrom(document);
+      const issues = checkDocument(document, visible, this.checks, (uri) => Imports.isBeyond(uri, visible));
+      const faults = issues.map((issue) => this.linked(this.ofIssue(issue)));
+      for (const fault of faults) this.told.add(fault);
+      return faults;
+    });
+  }
+
+  /** Whether a diagnostic is one of a text, not of what its booth comes to. */
+  isFault(diagnostic: Diagnostic): boolean {
+    return this.told.has(diagnostic);
   }
 
   /** A computation that breaks must not take the other diagnostics with it, nor break silently. */

@@ -140,6 +140,7 @@ interface Size {
 
 function pastEnds(scene: Scene, desk: Desk, { view, face }: Stood, { width }: Size): FindingDraft[] {
   const over = face
+    .filter(({ x }) => x < 0 || x > width)
     .filter((point) => !isOnNeighbour(scene, desk, point))
     .map(({ x }) => (x < 0 ? { by: -x, end: 'left' } : { by: x - width, end: 'right' }));
   const most = over.reduce((worst, one) => (one.by > worst.by ? one : worst), { by: 0, end: 'left' });

@@ -52,8 +52,8 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       (eyes, view) => {
         const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
         const within = (least: Millimetres, most: Millimetres) =>
-          shareOver(eyes, view, (rise) => {
-            const away = distanceOver(view, rise);
+          shareOver(eyes, view, (rises, person) => {
+            const away = distanceOver(view, rises[person]!);
             return away >= least - TOLERANCE && away <= most + TOLERANCE;
           });
         const share = within(NEAREST, FARTHEST);

@@ -68,7 +68,8 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       (what) => say`Cannot say how high the eye looks at ${what}.`,
       (eyes, view) => {
         const angles = anglesOf(view, eyes.desk, eyes.eye);
-        const within = ({ least, most }: Rises) => shareOver(eyes, view, (rise) => rise >= least && rise <= most);
+        const within = ({ least, most }: Rises) =>
+          shareOver(eyes, view, (rises, person) => rises[person]! >= least && rises[person]! <= most);
         const share = within(goodRises(view));
         const shareAtLimit = within(bearableRises(view));
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);

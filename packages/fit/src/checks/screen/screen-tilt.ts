@@ -1,6 +1,15 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { distanceOver, elevation, eyesAt, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
+import {
+  distanceOver,
+  elevation,
+  eyesAt,
+  linesOf,
+  shareOver,
+  type Eyes,
+  type HoldsOver,
+  type View,
+} from '../../scene/viewing.js';
 import { degrees, radians, type Degrees, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -95,10 +104,13 @@ function fromSquare(view: View, up: Degrees): Degrees {
 }
 
 /** Whether the face is within an angle of square to an eye so high over its middle: the same, without the angles, since thousands ask. */
-function isSquareWithin(view: View, limit: Degrees): (rise: Millimetres) => boolean {
+function isSquareWithin(view: View, limit: Degrees): HoldsOver {
   const face = faceOf(view);
   const least = Math.cos(radians(limit));
-  return (rise) => face.level * view.level + face.up * rise >= least * distanceOver(view, rise);
+  return (rises, person) => {
+    const rise = rises[person]!;
+    return face.level * view.level + face.up * rise >= least * distanceOver(view, rise);
+  };
 }
 
 /** Where the face looks: towards the eye on the level, and up. */

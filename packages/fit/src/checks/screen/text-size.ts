@@ -101,7 +101,8 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const { monitor, name } = view;
   const capital = capitalOf(monitor);
   const seenAt = (distance: Millimetres) => (capital * ARCMINUTES) / distance;
-  const within = (least: number) => shareOver(eyes, view, (rise) => seenAt(distanceOver(view, rise)) >= least - SLACK);
+  const within = (least: number) =>
+    shareOver(eyes, view, (rises, person) => seenAt(distanceOver(view, rises[person]!)) >= least - SLACK);
   const share = within(EASY);
   const shareAtLimit = within(LEAST);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);

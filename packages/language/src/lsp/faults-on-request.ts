@@ -1,0 +1,110 @@
+import { delayNextTick, DocumentState, type LangiumDocument, URI } from 'langium';
+import type { LangiumSharedServices } from 'langium/lsp';
+import {
+  type CancellationToken,
+  type Connection,
+  type Diagnostic,
+  type DocumentDiagnosticParams,
+  type DocumentDiagnosticReport,
+  type PublishDiagnosticsParams,
+} from 'vscode-languageserver';
+import type { BoothServices } from '../services.js';
+import type { BoothValidator } from '../validation/validator.js';
+import { isOfOpenText } from './versions.js';
+
+/** How often an answer passes through the loop of events: its question arrives, is read, is answered, and the answer is written. */
+const TICKS = 4;
+
+/** What an editor was told last of the faults of a text. */
+interface Told {
+  readonly faults: string;
+  readonly id: string;
+  readonly version: number;
+}
+
+/**
+ * The faults of a text, for an editor that asks for them after each change. They are known long before what the booth comes
+ * to, which is still told unasked; the faults of a file that the editor asks about are not told twice.
+ */
+export class FaultsOnRequest {
+  /** By file, as long as it is open. */
+  private readonly told = new Map<string, Told>();
+  private answers = 0;
+
+  constructor(
+    private readonly shared: LangiumSharedServices,
+    private readonly services: BoothServices,
+  ) {}
+
+  serve(connection: Connection): void {
+    const { DocumentBuilder, TextDocuments } = this.shared.workspace;
+    connection.languages.diagnostics.on((params, token) => this.answer(connection, params, token));
+    TextDocuments.onDidClose(({ document: { uri } }) => this.told.delete(uri));
+    DocumentBuilder.onDocumentPhase(DocumentState.Validated, (document) => this.refresh(connection, document));
+  }
+
+  /** Lets an editor that asks for the faults have them before anything is computed. */
+  async lead(document: LangiumDocument): Promise<void> {
+    if (!this.told.has(document.uri.toString())) return;
+    for (let n = 0; n < TICKS; n++) await delayNextTick();
+  }
+
+  /** What is left to tell unasked. */
+  unasked(params: PublishDiagnosticsParams): PublishDiagnosticsParams {
+    if (!this.told.has(params.uri)) return params;
+    return { ...params, diagnostics: params.diagnostics.filter((each) => !this.validator.isFault(each)) };
+  }
+
+  private async answer(
+    connection: Connection,
+    { textDocument: { uri }, previousResultId }: DocumentDiagnosticParams,
+    token: CancellationToken,
+  ): Promise<DocumentDiagnosticReport> {
+    const document = await this.linked(URI.parse(uri), token);
+    const isFirst = !this.told.has(uri);
+    const items = [...this.validator.faultsOf(document)];
+    const { id } = this.tell(document, items);
+    if (isFirst && document.state === DocumentState.Validated && items.length > 0)
+      void connection.sendDiagnostics({ uri, diagnostics: document.diagnostics ?? [] });
+    return id === previousResultId ? { kind: 'unchanged', resultId: id } : { kind: 'full', resultId: id, items };
+  }
+
+  private tell(document: LangiumDocument, items: readonly Diagnostic[]): Told {
+    const uri = document.uri.toString();
+    const faults = JSON.stringify(items);
+    const last = this.told.get(uri);
+    const id = last?.faults === faults ? last.id : String(++this.answers);
+    const told = { faults, id, version: document.textDocument.version };
+    this.told.set(uri, told);
+    return told;
+  }
+
+  /** An imported file can change the faults of a text that did not change: the editor does not know that it should ask. */
+  private refresh(connection: Connection, document: LangiumDocument): void {
+    const last = this.told.get(document.uri.toString());
+    if (last?.version !== document.textDocument.version) return;
+    if (last.faults !== JSON.stringify(this.validator.faultsOf(document)) && this.services.Editor.refreshesFaults)
+      void connection.languages.diagnostics.refresh().catch(() => undefined);
+  }
+
+  /** Resolves once a document is linked as its text is now. */
+  private async linked(uri: URI, token: CancellationToken): Promise<LangiumDocument> {
+    const { DocumentBuilder, LangiumDocuments, WorkspaceManager } = this.shared.workspace;
+    await WorkspaceManager.ready;
+    for (;;) {
+      await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, uri, token);
+      const document = LangiumDocuments.getDocument(uri);
+      if (document && isOfOpenText(document, this.shared)) return document;
+      await new Promise<void>((resolve) => {
+        const update = DocumentBuilder.onUpdate(() => {
+          update.dispose();
+          resolve();
+        });
+      });
+    }
+  }
+
+  private get validator(): BoothValidator {
+    return this.services.validation.DocumentValidator as BoothValidator;
+  }
+}
