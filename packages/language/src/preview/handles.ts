@@ -75,7 +75,7 @@ function alongRoom({ width, depth, doors, stage, balcony, seating }: Room): Held
     given: Given<number> | undefined,
     way: PlanPoint,
     max: number,
-  ) => (given ? [{ ...oneLength(piece, property, says, given, way), max: Math.max(max, given.value) }] : []);
+  ) => (given ? [along(piece, { property, says, ...numberOf(given), way, max: Math.max(max, given.value) })] : []);
   const far = depth?.value ?? FARTHEST;
   return [
     ...doors.flatMap(({ name, wall, at, width: opening }) => {
@@ -98,27 +98,34 @@ function underDesks({ booth, layout }: Assessment): Held[] {
     const ways = under && waysOf(under.desk.name, layout);
     if (!ways) return [];
     const piece: PieceRef = { kind: 'rack', name };
-    return [
-      { ...oneLength(piece, 'at', FROM_END, under.at, ways.at), max: LONGEST, owner: origin },
-      { ...oneLength(piece, 'setback', FROM_EDGE, under.setback, ways.setback), max: LONGEST, owner: origin },
-    ];
+    return (['at', 'setback'] as const).map((property) =>
+      along(piece, { ...onWayOf(property, ways), ...numberOf(under[property]), owner: origin }),
+    );
   });
 }
 
 const RIGHT: PlanPoint = { x: 1, y: 0 };
 const UP: PlanPoint = { x: 0, y: 1 };
-const FROM_END = 'from the left end of the desk';
-const FROM_EDGE = 'from the near edge of the desk';
 
-function oneLength(
-  piece: PieceRef,
-  property: string,
-  says: string,
-  { value, origin }: Given<number>,
-  way: PlanPoint,
-): Omit<Held, 'max'> {
-  const id = `${property} ${piece.kind}${piece.name === undefined ? '' : ` ${piece.name}`}`;
-  return { id, is: 'place', pieces: [piece], says, value, min: 0, way, property, written: origin, part: 0 };
+type Ways = NonNullable<ReturnType<typeof waysOf>>;
+
+/** What a number means that places something on a desk. */
+function onWayOf(property: 'at' | 'setback', ways: Ways) {
+  const says = property === 'at' ? 'from the left end of the desk' : 'from the near edge of the desk';
+  return { property, says, way: ways[property], max: LONGEST };
+}
+
+function numberOf({ value, origin }: Given<number>) {
+  return { value, written: origin };
+}
+
+type Along = Pick<Held, 'property' | 'says' | 'value' | 'written' | 'way' | 'max' | 'owner'>;
+
+/** One number that moves a piece along a straight line; of what other workstations may have too, the workstation is part of its id. */
+function along(piece: PieceRef, rest: Along, workstation?: string): Held {
+  const { kind, name } = piece;
+  const id = [rest.property, kind, name, workstation].filter((part) => part !== undefined).join(' ');
+  return { id, is: 'place', pieces: [piece], min: 0, part: 0, ...rest };
 }
 
 type Pointed = { readonly name: string; readonly at?: Given<PlanPoint> };
@@ -151,20 +158,12 @@ function onDesk(station: Workstation, { layout, sketch }: Assessment): Held[] {
     given: Given<number> | undefined,
     value: number,
     owner: Origin,
-  ): Held => ({
-    id: `${property} ${piece.kind} ${piece.name} ${workstation}`,
-    is: 'place',
-    pieces: [piece],
-    says: property === 'at' ? FROM_END : FROM_EDGE,
-    value: given?.value ?? value,
-    min: 0,
-    max: LONGEST,
-    way: ways[property],
-    property,
-    written: given?.origin,
-    part: 0,
-    owner,
-  });
+  ): Held =>
+    along(
+      piece,
+      { ...onWayOf(property, ways), value: given?.value ?? value, written: given?.origin, owner },
+      workstation,
+    );
   const setback = (piece: PieceRef, given: Given<number> | undefined, owner: Origin) =>
     given ? [one(piece, 'setback', given, 0, owner)] : [];
   return [
