@@ -27,13 +27,18 @@ describe('progress', () => {
     expect(linesAt([1000, 1050, 1099, 1100])).toEqual(['Checked 0 of 4 files …', 'Checked 3 of 4 files …', '']);
   });
 
-  test('is not told where nobody looks on', () => {
+  test.each([
+    ['is told where somebody looks on', true, ['Checked 1 of 2 files …', '']],
+    ['is not told where nobody does, on no stream at all', false, []],
+  ])('%s', (_, isSeen, told) => {
+    const written: string[] = [];
+    const write = (text: string) => void written.push(text);
     let now = 0;
-    const progress = new Progress({}, 2, () => now);
+    const terminal = { out: write, err: write, ...(isSeen && { line: write }) };
+    const progress = new Progress(terminal, 2, () => now);
     now = 5000;
-    expect(() => {
-      progress.tell(1);
-      progress.end();
-    }).not.toThrow();
+    progress.tell(1);
+    progress.end();
+    expect(written).toEqual(told);
   });
 });

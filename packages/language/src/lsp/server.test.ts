@@ -322,11 +322,14 @@ accept walkway-head because "nothing hangs there"
     await expect.poll(() => told.at(-1)).toEqual({ uri, version: 3, faults: 0 });
   });
 
-  test('is not told to an editor that does not show it', async () => {
-    const { editor, told } = await verdicts({});
+  test.each([
+    ['is there before an assessment that is asked for later', { showsVerdict: true }, 1],
+    ['is not told to an editor that does not show it', {}, 0],
+  ])('%s', async (_, options, times) => {
+    const { editor, told } = await verdicts(options);
     await editor.open(corner);
-    await editor.assessment();
-    expect(told).toEqual([]);
+    expect(await editor.assessment()).toMatchObject({ stale: false });
+    expect(told).toHaveLength(times);
   });
 });
 
@@ -409,17 +412,18 @@ skirt Front { on Left  drop 45in }
 describe('fixing all', () => {
   test('right after a keystroke waits for what the checks say of the new text', async () => {
     const editor = await start();
-    const text =
-      'booth "Loose" { }\ndesk Left { width 60in  depth 30in  height 40in }\nskirt Front { on Left  drop 45in }\n';
-    await editor.open(text);
-    const diagnostics = editor.change(`${text}// more\n`);
-    const range = { start: { line: 0, character: 0 }, end: { line: 4, character: 0 } };
-    const actions = await editor.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
-      textDocument: { uri },
-      range,
-      context: { diagnostics: [], only: ['source.fixAll'] },
-    });
-    expect(actions.map(({ kind }) => kind)).toEqual(['source.fixAll.boothwright']);
+    const text = (drop: string) =>
+      `booth "Loose" { }\ndesk Left { width 60in  depth 30in  height 40in }\nskirt Front { on Left  drop ${drop} }\n`;
+    const fixes = () =>
+      editor.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+        textDocument: { uri },
+        range: { start: { line: 0, character: 0 }, end: { line: 4, character: 0 } },
+        context: { diagnostics: [], only: ['source.fixAll'] },
+      });
+    await editor.open(text('39in'));
+    expect(await fixes()).toEqual([]);
+    const diagnostics = editor.change(text('45in'));
+    expect((await fixes()).map(({ kind }) => kind)).toEqual(['source.fixAll.boothwright']);
     await diagnostics;
   });
 });
