@@ -30,12 +30,11 @@ import type { BaseLanguageClient, WorkspaceEdit } from 'vscode-languageclient';
 import { nameOf } from '../files.js';
 import { type FromPage, readFromPage, type ToPage } from '../webview/messages.js';
 import { htmlOf, resourcesOf } from './html.js';
+import { write } from './write.js';
 
 /** A drawing that takes longer than this waits until keys and files rest for so long, in milliseconds. */
 const QUICK = 50;
 const PAUSE = 120;
-/** How often numbers are written anew into a text that changes meanwhile. */
-const TRIES = 10;
 
 /** The drawings of one booth file in a panel. It asks the language server, hands on what it says, and computes nothing. */
 export class Preview implements Disposable {
@@ -184,15 +183,15 @@ export class Preview implements Disposable {
   }
 
   /** A text that changes between question and answer is asked again: numbers keep their names, not their places. */
-  private async write(settings: readonly Setting[]): Promise<boolean> {
-    for (let tries = 0; tries < TRIES; tries++) {
-      const before = versions();
-      const edit = await this.ask<WorkspaceEdit | null>(setRequest, this.to(settings));
-      if (edit === null) return false;
-      const change = edit && (await this.client.protocol2CodeConverter.asWorkspaceEdit(edit));
-      if (change && versions() === before && (await workspace.applyEdit(change))) return true;
-    }
-    return false;
+  private write(settings: readonly Setting[]): Promise<boolean> {
+    return write({
+      versions,
+      ask: async () => {
+        const edit = await this.ask<WorkspaceEdit | null>(setRequest, this.to(settings));
+        return edit && this.client.protocol2CodeConverter.asWorkspaceEdit(edit);
+      },
+      apply: (change) => workspace.applyEdit(change),
+    });
   }
 
   private to(settings: readonly Setting[]): SettingsParams {
