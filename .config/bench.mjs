@@ -1,5 +1,6 @@
 // Speed, measured through the real server over stdio. Prints a table; writes dist/bench.json.
 //   BENCH_SIZES=50,500 BENCH_EDITS=20 BENCH_FILES=50 BENCH_OTHERS=no npm run bench
+//   BENCH_PARTS=preview npm run bench: of start, keys, drawings, preview and many, these alone.
 // The servers of other languages come from npm, once, into dist/bench/others; without them it measures our own.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';

@@ -21,29 +21,33 @@ const { kinds, versions, cli, examples, page, output } = JSON.parse(process.argv
 const sizes = process.env.BENCH_SIZES?.split(',').map(Number) ?? [50, 500, 5000, 20_000];
 const edits = Number(process.env.BENCH_EDITS ?? 100);
 const files = Number(process.env.BENCH_FILES ?? 200);
+const parts = process.env.BENCH_PARTS?.split(',');
 
 const tell = (what: string) => console.error(`[bench] ${what}`);
 
-tell('cold start');
-const start = await measureStart(kinds, 50, 5);
-const keys: KeyRow[] = [];
-for (const lines of sizes) {
-  tell(`${lines} lines`);
-  keys.push(...(await measureKeys(kinds, lines, edits)));
+/** What a part measures; nothing if only others are wanted. */
+async function part<Measured>(
+  name: string,
+  measure: () => Measured | Promise<Measured>,
+): Promise<Measured | undefined> {
+  if (parts && !parts.includes(name)) return undefined;
+  tell(name);
+  return measure();
 }
-tell('drawings');
-const drawings = await measureDrawing(examples);
-tell('the preview');
-const previews = await measurePreview(
-  kinds.find(({ name }) => name === 'boothwright')!,
-  examples,
-  page,
-).catch((error: unknown): PreviewRow[] => {
-  tell(`the preview is left out: ${String(error)}`);
-  return [];
-});
-tell(`check of ${files} files`);
-const many = measureMany(cli, files, 50);
+
+const start = (await part('start', () => measureStart(kinds, 50, 5))) ?? new Map<string, number>();
+const keys: KeyRow[] = [];
+for (const lines of sizes) keys.push(...((await part('keys', () => measureKeys(kinds, lines, edits))) ?? []));
+const drawings = (await part('drawings', () => measureDrawing(examples))) ?? [];
+const own = kinds.find(({ name }) => name === 'boothwright')!;
+const previews =
+  (await part('preview', () =>
+    measurePreview(own, examples, page).catch((error: unknown): PreviewRow[] => {
+      tell(`the preview is left out: ${String(error)}`);
+      return [];
+    }),
+  )) ?? [];
+const many = await part('many', () => measureMany(cli, files, 50));
 
 const result: Result = {
   machine: {
@@ -61,7 +65,7 @@ const result: Result = {
   keys,
   drawings,
   previews,
-  many,
+  ...(many && { many }),
 };
 printResult(result);
 writeFileSync(output, JSON.stringify(result, null, 2));

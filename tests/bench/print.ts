@@ -21,7 +21,7 @@ export interface Result {
   /** Nothing where there was no browser. */
   readonly previews: readonly PreviewRow[];
   /** Microseconds a line. */
-  readonly many: { readonly start: number; readonly one: number; readonly many: number };
+  readonly many?: { readonly start: number; readonly one: number; readonly many: number };
 }
 
 /** What is wanted, one line each with its ratio, then all that was measured. */
@@ -31,6 +31,33 @@ export function printResult(result: Result): void {
     const isMet = value <= most;
     console.log(`${isMet ? ' ' : '!'} ${what.padEnd(60)} ${number(value)}  ${number(most)}${isMet ? '' : '  not met'}`);
   }
+  if (result.keys.length > 0) printKeys(result.keys);
+  if (Object.keys(result.start).length > 0)
+    console.log('\nFrom the start of the process to the first findings of 50 lines, milliseconds');
+  for (const [server, time] of Object.entries(result.start)) console.log(`  ${server.padEnd(12)} ${number(time)}`);
+  if (result.drawings.length > 0)
+    console.log('\nAll drawings of an example for a report, milliseconds: the first time, and the median of 15');
+  for (const { file, first, median } of result.drawings)
+    console.log(`  ${file.padEnd(32)} ${number(first)} ${number(median)}`);
+  if (result.previews.length > 0) printPreviews(result.previews);
+  const { machine, versions, edits, files, many } = result;
+  if (many)
+    console.log(
+      `\ncheck, microseconds a line: ${files} files ${number(many.many)}, one file ${number(many.one)}, of which starting up ${number(many.start)}`,
+    );
+  console.log(
+    `\n${machine.cpu}, ${machine.cores} cores, ${machine.memoryGB} GB, load ${machine.load.toFixed(1)}; ${machine.os}; Node ${machine.node}; ${edits} edits a size.`,
+  );
+  console.log(
+    Object.entries(versions)
+      .map(([name, version]) => `${name} ${version}`)
+      .join(', '),
+  );
+  for (const { server, debounce } of result.keys.filter(({ lines }) => lines === result.keys[0]!.lines))
+    if (debounce > 0) console.log(`${server} waits ${debounce} ms after a change; that is taken out above.`);
+}
+
+function printKeys(keys: readonly KeyRow[]): void {
   console.log('\nMilliseconds from a key to its findings, debounce taken out; memory in MB');
   console.log('faults: what is wrong with the text, which is all that the YAML and JSON servers look for\n');
   const columns = [
@@ -46,39 +73,18 @@ export function printResult(result: Result): void {
     'diagnostics',
   ] as const;
   console.log(`${'server'.padEnd(12)} ${'lines'.padStart(6)} ${columns.map((name) => name.padStart(11)).join(' ')}`);
-  for (const row of result.keys) {
+  for (const row of keys) {
     const cells = columns.map((name) => number(without(row)[name], 11));
     console.log(`${row.server.padEnd(12)} ${String(row.ownLines).padStart(6)} ${cells.join(' ')}`);
   }
-  console.log('\nFrom the start of the process to the first findings of 50 lines, milliseconds');
-  for (const [server, time] of Object.entries(result.start)) console.log(`  ${server.padEnd(12)} ${number(time)}`);
-  console.log('\nAll drawings of an example for a report, milliseconds: the first time, and the median of 15');
-  for (const { file, first, median } of result.drawings)
-    console.log(`  ${file.padEnd(32)} ${number(first)} ${number(median)}`);
-  if (result.previews.length > 0) {
-    console.log('\nThe preview after the findings of a changed height, milliseconds; sent to the page, kB');
-    const parts = ['first', 'answer', 'page', 'whole', 'cpu', 'size'] as const;
-    console.log(`  ${''.padEnd(32)} ${parts.map((name) => name.padStart(9)).join(' ')}`);
-    for (const row of result.previews)
-      console.log(`  ${row.file.padEnd(32)} ${parts.map((part) => number(row[part])).join(' ')}`);
-  }
-  const { machine, versions, edits, files, many } = result;
-  console.log(
-    `\ncheck, microseconds a line: ${files} files ${number(many.many)}, one file ${number(many.one)}, of which starting up ${number(many.start)}`,
-  );
-  console.log(
-    `\n${machine.cpu}, ${machine.cores} cores, ${machine.memoryGB} GB, load ${machine.load.toFixed(1)}; ${machine.os}; Node ${machine.node}; ${edits} edits a size.`,
-  );
-  console.log(
-    Object.entries(versions)
-      .map(([name, version]) => `${name} ${version}`)
-      .join(', '),
-  );
-  for (const { server, debounce } of result.keys.slice(
-    0,
-    result.keys.findIndex(({ lines }) => lines !== result.keys[0]!.lines),
-  ))
-    if (debounce > 0) console.log(`${server} waits ${debounce} ms after a change; that is taken out above.`);
+}
+
+function printPreviews(previews: readonly PreviewRow[]): void {
+  console.log('\nThe preview after the findings of a changed height, milliseconds; sent to the page, kB');
+  const parts = ['first', 'answer', 'page', 'whole', 'cpu', 'size'] as const;
+  console.log(`  ${''.padEnd(32)} ${parts.map((name) => name.padStart(9)).join(' ')}`);
+  for (const row of previews)
+    console.log(`  ${row.file.padEnd(32)} ${parts.map((part) => number(row[part])).join(' ')}`);
 }
 
 function without(row: KeyRow): KeyRow {
@@ -144,8 +150,8 @@ function wishesOf({ keys, start, previews, many }: Result): { what: string; valu
           },
         ]
       : []),
-    ...ratio('check: a line of many files, to a line of one', many.many, many.one, 1),
-    ...ratio('the same, starting up left out', many.many, many.one - many.start, 1),
+    ...ratio('check: a line of many files, to a line of one', many?.many, many?.one, 1),
+    ...ratio('the same, starting up left out', many?.many, many && many.one - many.start, 1),
   ].filter(({ value }) => !Number.isNaN(value));
 }
 
