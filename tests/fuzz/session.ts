@@ -5,6 +5,7 @@ import {
   createConnection,
   createProtocolConnection,
   type Diagnostic,
+  type DocumentDiagnosticReport,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
   StreamMessageReader,
@@ -32,11 +33,11 @@ const asked = [
 const excused = new Set([-32800, -32801, -32802]);
 
 /**
- * Types into the server as an editor does: changes come before answers, some requests are cancelled. In the end it must say of
- * the text what a fresh reading of the same text says.
+ * Types into the server as an editor does: changes come before answers, some requests are cancelled; every other editor asks for the
+ * faults of the text itself. In the end the server must say of the text what a fresh reading of the same text says.
  */
 export async function session({ text, random }: Case, language: Language, furniture: string): Promise<void> {
-  const editor = new Editor(furniture);
+  const editor = new Editor(furniture, random.chance(0.5));
   await editor.start();
   let document = TextDocument.create(uri, 'booth', 1, text);
   await editor.open(text);
@@ -49,22 +50,30 @@ export async function session({ text, random }: Case, language: Language, furnit
       : mutated(random.pick(['', ' ', 'width 60in', '}', '{']), random, 'word').slice(0, 40);
     document = TextDocument.update(document, [{ range, text: insert }], document.version + 1);
     await editor.change(range, insert, document.version);
+    if (random.chance(0.7)) answers.push(editor.askForFaults(random.chance(0.2)));
     if (random.chance(0.5))
       answers.push(editor.ask(random.pick(asked), document.positionAt(start), random.chance(0.4)));
     if (random.chance(0.2)) await new Promise((resolve) => setTimeout(resolve, random.whole(0, 5)));
   }
   const fresh = await language.open(document.getText());
-  await editor.shows(fresh.diagnostics ?? []);
   await Promise.all(answers);
+  await editor.askForFaults(false);
+  await editor.shows(fresh.diagnostics ?? []);
   await editor.stop();
 }
 
 class Editor {
   private readonly connection: ProtocolConnection;
   private last: readonly Diagnostic[] | undefined;
+  /** What was answered last of the faults of the text. */
+  private faults: { readonly id?: string; readonly items: readonly Diagnostic[] } = { items: [] };
+  private asked = 0;
   private heard = () => {};
 
-  constructor(furniture: string) {
+  constructor(
+    furniture: string,
+    private readonly asksForFaults: boolean,
+  ) {
     const [up, down] = [new PassThrough(), new PassThrough()];
     const server = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
     const files = new MemoryFiles(new Map([[URI.parse('file:///hall/furniture.booth').toString(), furniture]]));
@@ -85,7 +94,7 @@ class Editor {
       processId: null,
       rootUri: null,
       workspaceFolders: null,
-      capabilities: {},
+      capabilities: { textDocument: this.asksForFaults ? { diagnostic: {} } : {} },
     });
     await this.connection.sendNotification('initialized', {});
   }
@@ -101,6 +110,29 @@ class Editor {
       textDocument: { uri, version },
       contentChanges: [{ range, text }],
     });
+  }
+
+  /** Only the answer to the last question counts, as in an editor. */
+  async askForFaults(isCancelled: boolean): Promise<void> {
+    if (!this.asksForFaults) return;
+    const number = ++this.asked;
+    const source = new CancellationTokenSource();
+    const params = { textDocument: { uri }, previousResultId: this.faults.id };
+    const answer = this.connection.sendRequest<DocumentDiagnosticReport>(
+      'textDocument/diagnostic',
+      params,
+      source.token,
+    );
+    if (isCancelled) source.cancel();
+    try {
+      const report = await answer;
+      if (number !== this.asked) return;
+      if (report.kind === 'full') this.faults = { id: report.resultId, items: report.items };
+      else if (report.resultId !== this.faults.id) throw new Broken('faults are unchanged that were never told');
+      this.heard();
+    } catch (error) {
+      if (!excused.has((error as { code?: number }).code ?? 0)) throw error;
+    }
   }
 
   /** Whatever is answered: an error that is not the cancelling's own breaks the case. */
@@ -125,16 +157,20 @@ class Editor {
     const wanted = plain(expected);
     return new Promise((resolve, reject) => {
       const late = setTimeout(
-        () => reject(new Broken(`the server says ${this.last && plain(this.last)}, a fresh reading ${wanted}`)),
+        () => reject(new Broken(`the server says ${this.last && plain(this.all)}, a fresh reading ${wanted}`)),
         20_000,
       );
       this.heard = () => {
-        if (!this.last || plain(this.last) !== wanted) return;
+        if (!this.last || plain(this.all) !== wanted) return;
         clearTimeout(late);
         resolve();
       };
       this.heard();
     });
+  }
+
+  private get all(): readonly Diagnostic[] {
+    return [...this.faults.items, ...(this.last ?? [])];
   }
 
   async stop(): Promise<void> {

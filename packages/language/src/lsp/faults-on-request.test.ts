@@ -1,5 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
-import type { DocumentDiagnosticReport } from 'vscode-languageserver';
+import { CancellationTokenSource, type DocumentDiagnosticReport, LSPErrorCodes } from 'vscode-languageserver/node';
+import { assessmentRequest } from '../protocol.js';
 import { Editor, uri } from '../testing/editor.js';
 import { uriOf } from '../testing/memory.js';
 
@@ -101,6 +102,21 @@ test('each answer is of the text before it, however fast an editor types', async
   const counts = (await Promise.all(answers)).map((each) => (each.kind === 'full' ? each.items.length : NaN));
   expect(counts.at(-1)).toBe(12);
   counts.forEach((count, index) => expect(count).toBeGreaterThanOrEqual(index + 1));
+});
+
+test('a question that is taken back is answered as the protocol says', async () => {
+  const editor = await start();
+  await editor.open(booth);
+  const source = new CancellationTokenSource();
+  // Long enough that the server listens while it reads.
+  void editor.type(Array.from({ length: 2000 }, (_, n) => `desk D${n} { width 60in }`).join('\n'));
+  const answer = editor.connection.sendRequest('textDocument/diagnostic', { textDocument: { uri } }, source.token);
+  const other = editor.connection.sendRequest(assessmentRequest, { uri }, source.token);
+  source.cancel();
+  await expect(answer).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
+  await expect(other).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
+  void editor.type(faulty);
+  expect(await faults(editor)).toMatchObject({ items: [{ code: 'no-unit' }] });
 });
 
 test('an editor hears that an imported file changed the faults of a text that did not change', async () => {

@@ -10,6 +10,7 @@ import {
 } from 'vscode-languageserver';
 import type { BoothServices } from '../services.js';
 import type { BoothValidator } from '../validation/validator.js';
+import { rethrow } from './cancelled.js';
 import { isOfOpenText } from './versions.js';
 
 /** How often an answer passes through the loop of events: its question arrives, is read, is answered, and the answer is written. */
@@ -38,7 +39,7 @@ export class FaultsOnRequest {
 
   serve(connection: Connection): void {
     const { DocumentBuilder, TextDocuments } = this.shared.workspace;
-    connection.languages.diagnostics.on((params, token) => this.answer(connection, params, token));
+    connection.languages.diagnostics.on((params, token) => this.answer(connection, params, token).catch(rethrow));
     TextDocuments.onDidClose(({ document: { uri } }) => this.told.delete(uri));
     DocumentBuilder.onDocumentPhase(DocumentState.Validated, (document) => this.refresh(connection, document));
   }
