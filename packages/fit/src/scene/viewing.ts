@@ -235,16 +235,25 @@ export function shareOver(eyes: Eyes, view: View, holds: HoldsOver): Share {
   return shareOf(people, (person) => holds(rises, person));
 }
 
-/** How high everybody's eyes are over the middle of a screen. The column is used again at the next call. */
-function risesOver({ all: { eye, desk } }: Eyes, view: View): Float64Array {
-  if (column.length < eye.length) column = new Float64Array(eye.length);
+/** How high everybody's eyes are over the middle of a screen. The column is used again for the next eyes or screen. */
+function risesOver({ all }: Eyes, view: View): Float64Array {
+  const { eye, desk } = all;
   const { centre } = linesOf(view, 0);
   const onDesk = view.use.height!.over === 'desk' ? 1 : 0;
-  for (let person = 0; person < eye.length; person++) column[person] = eye[person]! - centre - onDesk * desk[person]!;
-  return column;
+  if (latest.all === all && latest.centre === centre && latest.onDesk === onDesk) return latest.rises;
+  const rises = latest.rises.length < eye.length ? new Float64Array(eye.length) : latest.rises;
+  for (let person = 0; person < eye.length; person++) rises[person] = eye[person]! - centre - onDesk * desk[person]!;
+  latest = { all, centre, onDesk, rises };
+  return rises;
 }
 
-let column = new Float64Array();
+/** A check asks for a share at its preferred band and at its outer limit, one after the other. */
+let latest: {
+  readonly all?: Eyes['all'];
+  readonly centre: number;
+  readonly onDesk: 0 | 1;
+  readonly rises: Float64Array;
+} = { centre: 0, onDesk: 0, rises: new Float64Array() };
 
 /**
  * The share of everybody a body may be for whom something of eye and desk height holds. `key` names all else that it depends on: the
