@@ -130,6 +130,49 @@ function centreOverDesk(distance: number): Partial<ScreenUse> {
   return { height: { line: 'centre', over: 'desk', distance: given(distance) } };
 }
 
+it.each([
+  ['straight ahead', aScreen('Cues', 1200, 'centre', 1500), 980],
+  // 20 inside the band, and the screen stays as far aside and below: √(520² − 240²) = 461, √(520² − 320²) = 410, √(980² − 720²) = 665.
+  ['aside and too near', aScreen('Cues', 320, 'centre', 1500, { at: given(750 + 240) }), 465],
+  ['more aside than ahead', aScreen('Cues', 240, 'centre', 1500, { at: given(750 + 320) }), 410],
+  ['aside and too far', aScreen('Cues', 960, 'centre', 1500, { at: given(750 + 720) }), 660],
+  ['below the eye and too near', aScreen('Cues', 240, 'centre', 1500 - 320), 410],
+  ['above the eye and too far', aScreen('Cues', 960, 'centre', 1500 + 720), 660],
+  // Along the line to it: half of 520 is 260.
+  ['turned by 60°', aScreen('Cues', 200, 'centre', 1500, { turn: given(60) }), 260],
+  [
+    'turned by 120°, where the setback is the distance',
+    aScreen('Cues', 400, 'centre', 1500, { turn: given(120) }),
+    520,
+  ],
+  ['straight below the eye', aScreen('Cues', 0, 'centre', 1500 - 450), 265],
+])('%s: the setback that it names brings it 20 mm inside the band', (_, screen, setback) => {
+  const { remedies, verdict } = judge(screen);
+  expect(verdict).not.toBe('pass');
+  expect(remedies[0]!.changes[0]!.text).toBe(`${setback}mm`);
+  expect(judge({ ...screen, setback: given(setback) }).verdict).toBe('pass');
+});
+
+it.each([
+  ['with the shoulders 100 over the edge', 100, 1080],
+  ['100 behind it', -100, 880],
+])('%s the setback is that much more or less', (_, lean, setback) => {
+  const finding = judge(aScreen('Cues', 1500, 'centre', 1500), { lean: byDefault(lean) });
+  expect(finding.remedies[0]!.changes[0]!.text).toBe(`${setback}mm`);
+});
+
+it('offers none where the screen is too far aside, or too high, or the text does not say what to change', () => {
+  const aside = judge(aScreen('Cues', 300, 'centre', 1500, { at: given(750 + 981) }));
+  expect(aside.message).toContain('Move it along the desk to the operator: no setback brings it within 1000 mm.');
+  const high = judge(aScreen('Cues', 300, 'centre', 1500 + 981, { at: given(750 + 100) }));
+  expect(high.message).toContain('Bring it nearer to the height of the eye: no setback brings it within 1000 mm.');
+  const back = judge(aScreen('Cues', 300, 'centre', 1500 + 700), { lean: byDefault(-690) });
+  expect(back.message).toContain('no setback');
+  const unsaid = judge({ ...aScreen('Cues', 1200, 'centre', 1500), setback: { value: 1200, isDefault: false } });
+  for (const finding of [aside, high, back, unsaid])
+    expect(finding).toMatchObject({ verdict: 'marginal', remedies: [] });
+});
+
 describe('screen-distance: what a reader is told', () => {
   const tell = (...args: Parameters<typeof looking>) => told(looking(...args), 'screen-distance');
 
@@ -175,11 +218,11 @@ describe('screen-distance: what a reader is told', () => {
     expect(tell(aScreen('Cues', 420, 'centre', 1250), {}, { operators: [anOperator('Noor', { stature: 1600 })] }))
       .toMatchInlineSnapshot(`
         "marginal, monitor Cues, Noor, stand
-        Cues is 498 mm from the eyes of Noor standing; nearer than 500 mm tires the eyes. Move it back: set its setback to 440 mm.
+        Cues is 498 mm from the eyes of Noor standing; nearer than 500 mm tires the eyes. Move it back: set its setback to 450 mm.
         : 497.87 against 500 mm, margin -2.13, shares 0.42 and 1
         at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
         see operators.Noor: what is known of Noor
-        weigh Move it back: setback 440mm | workstations.Sound.screens.0.setback := 440mm
+        weigh Move it back: setback 450mm | workstations.Sound.screens.0.setback := 450mm
         default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
       `);
   });
@@ -196,6 +239,36 @@ describe('screen-distance: what a reader is told', () => {
       Cannot say how far the eye is from the screens of Sound. Add \`stool\` to workstation Sound, such as \`stool Tall\`.
       at workstations.Sound, by OSHA Computer Workstations, monitors
       ask stool of workstation Sound, as stool Tall, at workstations.Sound"
+    `);
+  });
+
+  it('where it is farther than midway, or so near a bound that others of the same stature are beyond it', () => {
+    expect(tell(aScreen('Cues', 900, 'centre', 1500))).toMatchInlineSnapshot(`
+      "pass, monitor Cues, Noor, stand
+      Cues is 900 mm from the eyes of Noor standing: a good viewing distance.
+      : 900 against 1000 mm, margin 100, shares 1 and 1
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    const operators = [anOperator('Noor', { stature: 1600 })];
+    expect(tell(aScreen('Cues', 420, 'centre', 1243), {}, { operators })).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues is 502 mm from the eyes of Noor standing; so near the least of 500 mm that others of the same stature are nearer. Move it back: set its setback to 445 mm.
+      : 501.66 against 500 mm, margin 1.66, shares 0.75 and 1
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      weigh Move it back: setback 445mm | workstations.Sound.screens.0.setback := 445mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
+    `);
+    expect(tell(aScreen('Cues', 700, 'centre', 807), {}, { operators })).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues is 997 mm from the eyes of Noor standing; so near the most of 1000 mm that others of the same stature are farther. Bring it nearer: set its setback to 670 mm.
+      : 997.29 against 1000 mm, margin 2.71, shares 0.74 and 1
+      at workstations.Sound.screens.0.setback, by OSHA Computer Workstations, monitors
+      see operators.Noor: what is known of Noor
+      weigh Bring it nearer: setback 670mm | workstations.Sound.screens.0.setback := 670mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3"
     `);
   });
 });

@@ -1,8 +1,10 @@
-import { buyingStep, typeLength } from '../../format.js';
+import { typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { distanceOver, distanceTo, linesOf, shareOver } from '../../scene/viewing.js';
+import type { Scene } from '../../scene/scene.js';
+import { distanceOver, distanceTo, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
-import type { Check } from '../check.js';
+import type { Check, FindingDraft } from '../check.js';
+import { sizeDown, sizeUp } from '../sizes.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';
 
@@ -59,45 +61,76 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
         const share = within(NEAREST, FARTHEST);
         const shareAtLimit = within(TOO_NEAR, Infinity);
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
-        const tooFar = distance > FARTHEST;
-        const limit =
-          verdict === 'fail' ? TOO_NEAR : tooFar || distance > (NEAREST + FARTHEST) / 2 ? FARTHEST : NEAREST;
-        const margin = limit === FARTHEST ? FARTHEST - distance : distance - limit;
-        const setback = view.use.setback!;
-        const shift = tooFar ? FARTHEST - distance - SPARE : Math.max(0, NEAREST - distance) + SPARE;
-        const wanted = setback.value + shift * (view.level / distance) * (view.ahead / view.level);
-        const step = buyingStep(scene.booth.show);
-        const snapped = (tooFar ? Math.floor(wanted / step) : Math.ceil(wanted / step)) * step;
-        const text = typeLength(snapped, scene.booth.show);
+        const limit = verdict === 'fail' ? TOO_NEAR : isFar(distance) ? FARTHEST : NEAREST;
         const who = whoLooks(eyes);
-        const to = scene.length(snapped);
         return {
           ...aboutView(eyes, view),
           verdict,
           measured: distance,
           limit,
-          margin,
+          margin: limit === FARTHEST ? FARTHEST - distance : distance - limit,
           share,
           shareAtLimit,
-          message:
-            verdict === 'pass'
-              ? say`${view.name} is ${scene.length(distance)} from the eyes of ${who}: a good viewing distance.`
-              : `${reasonOf(view.name, who, distance, scene.length)} ${tooFar ? say`Bring it nearer: set its setback to ${to}.` : say`Move it back: set its setback to ${to}.`}`,
-          origin: setback.origin ?? view.use.monitor.origin,
-          remedies:
-            verdict === 'pass' || !setback.origin
-              ? []
-              : [
-                  {
-                    title: tooFar ? say`Bring it nearer: setback ${text}` : say`Move it back: setback ${text}`,
-                    changes: [{ origin: setback.origin, text }],
-                    safe: false,
-                  },
-                ],
+          origin: view.use.setback!.origin ?? view.use.monitor.origin,
+          ...(verdict === 'pass'
+            ? {
+                message: say`${view.name} is ${scene.length(distance)} from the eyes of ${who}: a good viewing distance.`,
+              }
+            : advised(scene, eyes, view, distance)),
         };
       },
     ),
 };
+
+/** Which end of the band is the nearer: there somebody is outside, if anybody is. */
+function isFar(distance: Millimetres): boolean {
+  return distance > (NEAREST + FARTHEST) / 2;
+}
+
+/** What is so, and the setback that brings these eyes inside the band, if one does. */
+function advised(
+  scene: Scene,
+  eyes: Eyes,
+  view: View,
+  distance: Millimetres,
+): Pick<FindingDraft, 'message' | 'remedies'> {
+  const reason = reasonOf(view.name, whoLooks(eyes), distance, scene.length);
+  const far = isFar(distance);
+  const setback = setbackFor(scene, eyes, view, distance);
+  if (setback === undefined) {
+    const within = scene.length(FARTHEST);
+    const isAside = view.use.at !== undefined && view.aside ** 2 > distance ** 2 - view.level ** 2;
+    const instead = isAside
+      ? say`Move it along the desk to the operator: no setback brings it within ${within}.`
+      : say`Bring it nearer to the height of the eye: no setback brings it within ${within}.`;
+    return { message: `${reason} ${instead}`, remedies: [] };
+  }
+  const [to, text] = [scene.length(setback), typeLength(setback, scene.booth.show)];
+  const advice = far ? say`Bring it nearer: set its setback to ${to}.` : say`Move it back: set its setback to ${to}.`;
+  const title = far ? say`Bring it nearer: setback ${text}` : say`Move it back: setback ${text}`;
+  const origin = view.use.setback!.origin;
+  return {
+    message: `${reason} ${advice}`,
+    remedies: origin ? [{ title, changes: [{ origin, text }], safe: false }] : [],
+  };
+}
+
+/**
+ * The setback at which the eye is a little inside the band. With a place along the desk the screen moves straight ahead; without one,
+ * along the line from the eye.
+ */
+function setbackFor(scene: Scene, eyes: Eyes, { use, aside, level }: View, distance: Millimetres) {
+  const far = isFar(distance);
+  const wanted = far ? Math.min(FARTHEST, distance) - SPARE : Math.max(NEAREST, distance) + SPARE;
+  const lean = eyes.station.workstation.lean.value;
+  const onTheLevel = wanted ** 2 - (distance ** 2 - level ** 2);
+  const square = use.at ? onTheLevel - aside ** 2 : onTheLevel;
+  if (square < 0) return undefined;
+  const slant = use.at || level === 0 ? 1 : Math.abs(use.setback!.value - lean) / level;
+  const setback = lean + slant * Math.sqrt(square);
+  const snapped = (far ? sizeDown : sizeUp)(setback, scene.booth.show);
+  return snapped < 0 ? undefined : snapped;
+}
 
 function reasonOf(name: string, who: string, distance: number, length: (value: number) => string): string {
   const away = length(distance);
@@ -105,5 +138,7 @@ function reasonOf(name: string, who: string, distance: number, length: (value: n
     return say`${name} is ${away} from the eyes of ${who}; beyond ${length(FARTHEST)} text must grow.`;
   if (distance < NEAREST)
     return say`${name} is ${away} from the eyes of ${who}; nearer than ${length(NEAREST)} tires the eyes.`;
+  if (isFar(distance))
+    return say`${name} is ${away} from the eyes of ${who}; so near the most of ${length(FARTHEST)} that others of the same stature are farther.`;
   return say`${name} is ${away} from the eyes of ${who}; so near the least of ${length(NEAREST)} that others of the same stature are nearer.`;
 }

@@ -285,4 +285,83 @@ describe('screen-height: what a reader is told', () => {
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
   });
+
+  it('where something is missing', () => {
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: undefined }))).toMatchInlineSnapshot(`
+      "unknown, monitor Cues
+      Cannot say how high the eye looks at Cues at Sound. Add \`bottom\` to monitor Cues, such as \`bottom 4in above desk\`.
+      at workstations.Sound.screens.0.monitor, by Panero & Zelnik 1979, 9.1 and 9.2
+      ask bottom of monitor Cues, as bottom 4in above desk, at workstations.Sound.screens.0"
+    `);
+  });
+});
+
+describe('screen-height: one height for several', () => {
+  /** Eyes so high, 1000 from a screen 300 high: its top edge suits an eye from 349 below it (its bottom edge 33° down) up to it. */
+  const lookedAtBy = (top: number, ...eyes: readonly number[]) =>
+    looking(aScreen('Cues', 1000, 'top', top), {
+      operators: eyes.map((eye) => aMeasuredOperator(`P${eye}`, wholeBody({ standingEyeHeight: eye - 25 }))),
+      workstations: [
+        aStation(
+          'Sound',
+          'Left',
+          undefined,
+          eyes.map((eye) => `P${eye}`),
+          { screens: [aScreen('Cues', 1000, 'top', top)] },
+        ),
+      ],
+    });
+  const offered = (...args: Parameters<typeof lookedAtBy>) =>
+    findingsOf(lookedAtBy(...args), 'screen-height').flatMap(({ operator, remedies }) =>
+      remedies.map(({ title, changes, safe }) => [operator, title, changes[0]!.text, safe]),
+    );
+
+  it.each<[string, readonly [number, ...number[]], number]>([
+    // Best is a middle 10° down: the top edge 26 below an eye. Midway between two eyes, but no higher than the lower one.
+    ['the eyes near each other: best for both', [1700, 1500, 1520], 1485],
+    ['farther apart: as high as the lower eye allows', [1700, 1500, 1600], 1500],
+    ['as far apart as one height suits', [1900, 1500, 1845], 1500],
+    ['three of them', [1900, 1500, 1560, 1620], 1500],
+  ])('%s', (_, args, height) => {
+    expect(new Set(offered(...args).map(([, , text]) => text))).toEqual(new Set([`${height}mm`]));
+    expect(
+      findingsOf(lookedAtBy(height, ...args.slice(1)), 'screen-height').map(({ verdict }) => verdict),
+    ).not.toContain('marginal');
+    expect(offered(...args).every(([, , , safe]) => safe)).toBe(true);
+  });
+
+  it('eyes too far apart for one height: each is offered its own, and told who loses by it', () => {
+    expect(told(lookedAtBy(1880, 1500, 1900), 'screen-height')).toMatchInlineSnapshot(`
+      "fail, monitor Cues, P1500, stand
+      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Lower Cues to top 1475 mm above the floor: suits P1500 standing, but no longer P1900 standing.
+      = top 21°, middle 13°, bottom 5° from eye level
+      : 20.81 against 20 deg, margin -0.81, shares 0 and 0
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.P1500: what is known of P1500
+      weigh Lower Cues to top 1475 mm above the floor: suits P1500 standing, but no longer P1900 standing | workstations.Sound.screens.0.height.distance := 1475mm
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
+
+      pass, monitor Cues, P1900, stand
+      Cues is at a good height for P1900 standing: its middle is 10° below eye level.
+      = top −1°, middle −10°, bottom −18° from eye level
+      : -1.15 against 0 deg, margin 1.15, shares 1 and 1
+      at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
+      see operators.P1900: what is known of P1900
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
+    `);
+    // Where it suits neither nobody loses by either.
+    expect(offered(2000, 1500, 1900)).toEqual([
+      ['P1500', expect.stringContaining('suits P1500 standing'), '1475mm', true],
+      ['P1900', expect.stringContaining('suits P1900 standing'), '1875mm', true],
+    ]);
+  });
+
+  it('offers nothing where it stands at the best height already and eyes differ', () => {
+    // 360 high at 600: from the eye down to 30 below it all is well, and people of one stature differ by more.
+    const parts = { operators: [anOperator('Noor', { stature: 1600 }, 'female')], monitors: [aMonitor('Cues', 600)] };
+    const at = (top: number) => judge(aScreen('Cues', 600, 'top', top), parts);
+    const best = Number.parseInt(at(1600).remedies[0]!.changes[0]!.text);
+    expect(at(best)).toMatchObject({ verdict: 'marginal', remedies: [] });
+    expect(at(best + 5).remedies).toHaveLength(1);
+  });
 });

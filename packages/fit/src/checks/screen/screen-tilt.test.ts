@@ -236,4 +236,55 @@ describe('screen-tilt: what a reader is told', () => {
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
     `);
   });
+
+  it('to eyes so far apart that no lean suits both', () => {
+    // 400 from the screen, level with its middle and 600 above it: 0° and 56°, midway 28° from either.
+    expect(
+      tell(0, tilt(0), {
+        operators: [
+          aMeasuredOperator('Noor', wholeBody({ standingEyeHeight: 1275 })),
+          aMeasuredOperator('Tobias', wholeBody({ standingEyeHeight: 1875 })),
+        ],
+        workstations: [
+          aStation('Sound', 'Left', undefined, ['Noor', 'Tobias'], {
+            screens: [aScreen('Cues', 400, 'centre', 1300, tilt(25))],
+          }),
+        ],
+      }),
+    ).toMatchInlineSnapshot(`
+      "marginal, monitor Cues, Noor, stand
+      Cues faces 25° past Noor standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 0deg back\`.
+      : 25 against 20 deg, margin -5, shares 0 and 1
+      at workstations.Sound.screens.0.tilt, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Noor: what is known of Noor
+      weigh Set the tilt of Cues to 0deg back: it faces Noor standing | workstations.Sound.screens.0.tilt := 0deg back
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge
+
+      marginal, monitor Cues, Tobias, stand
+      Cues faces 31° past Tobias standing, so its picture looks slanted and pale. Lean it to the eye: \`tilt 56deg back\`.
+      : 31.31 against 20 deg, margin -11.31, shares 0 and 1
+      at workstations.Sound.screens.0.tilt, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      see operators.Tobias: what is known of Tobias
+      weigh Set the tilt of Cues to 56deg back: it faces Tobias standing | workstations.Sound.screens.0.tilt := 56deg back
+      default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
+    `);
+  });
+
+  it('swings it round where that is the larger fault, though it leans too', () => {
+    // Swung by 30° and leaning 40°, where 15° would do: 25° too many.
+    const [leaning, swung] = [judge(15, { ...aside(30, 0), ...tilt(40) }), judge(15, { ...aside(20, 0), ...tilt(40) })];
+    expect(leaning.message).toContain('Swing its face round');
+    expect(swung.message).toContain('Lean it to the eye');
+  });
+
+  it('where something is missing', () => {
+    const bare = aScreen('Cues', 1000, 'centre', 1, { height: undefined });
+    const workstations = [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [bare] })];
+    expect(tell(0, {}, { workstations })).toMatchInlineSnapshot(`
+      "unknown, monitor Cues
+      Cannot say how squarely the eye meets Cues at Sound. Add \`bottom\` to monitor Cues, such as \`bottom 4in above desk\`.
+      at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
+      ask bottom of monitor Cues, as bottom 4in above desk, at workstations.Sound.screens.0"
+    `);
+  });
 });

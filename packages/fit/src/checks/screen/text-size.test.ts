@@ -190,4 +190,20 @@ describe('text-size: what a reader is told', () => {
       ask diagonal of monitor Lyrics, as diagonal 24in, at monitors.Lyrics"
     `);
   });
+
+  it('offers a size for those who look at this monitor, and nothing where the text does not say what to change', () => {
+    const other = { monitors: [aMonitor('Lyrics', 500, capital(3)), aMonitor('Far', 500, capital(20))] };
+    const screens = [aScreen('Lyrics', 600, 'centre', 1500), aScreen('Far', 3000, 'centre', 1500)];
+    const workstations = [
+      aStation('Words', 'Left', undefined, ['Noor'], { screens }),
+      aStation('Sound', 'Left', undefined, ['Noor'], { screens: screens.slice(1) }),
+    ];
+    const [lyrics] = findingsOf(reading(1, {}, { ...other, workstations }), 'text-size');
+    // 20 arcminutes at 600 mm are 3.49 mm.
+    expect(lyrics!.remedies[0]!.changes[0]!.text).toBe('3.5mm');
+    expect(judge(600, { text: { value: { capital: 3 }, isDefault: false } })).toMatchObject({
+      verdict: 'marginal',
+      remedies: [],
+    });
+  });
 });

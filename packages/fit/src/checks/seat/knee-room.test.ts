@@ -358,4 +358,26 @@ describe('knee-room: what a reader is told', () => {
         ask drop of the drawer of desk Left, as drop 4in, at desks.Left.hanging.0"
       `);
   });
+
+  it('where the room above the knees is the least of all, and where it is too little', () => {
+    // 720 less a top of 25 and knees of 560 and 25 in shoes: 110. And of knees of 660: 10.
+    expect(tell({ knee: 560 })).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      110 mm is left above Noor’s knees under Left.
+      : 110 against 25 mm, margin 85, shares 1 and 1
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+    expect(tell({ knee: 660 })).toMatchInlineSnapshot(`
+      "fail, workstation Sound, Noor, sit
+      Only 10 mm is left above Noor’s knees under Left: too little for clothing and moving.
+      : 10 against 25 mm, margin -15, shares 0 and 0
+      at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
+      see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      granted Left stands on its ends
+      default shoes of 25 mm; a top of 25 mm"
+    `);
+  });
 });

@@ -129,4 +129,14 @@ describe('seat-width: what a reader is told', () => {
       ask seat-width of stool Tall, as seat-width 17in, at seats.Tall"
     `);
   });
+
+  it('where what is left beside the hips is the least', () => {
+    expect(tell(440, 460)).toMatchInlineSnapshot(`
+      "pass, workstation Sound, Noor, sit
+      The seat of Tall is 20 mm wider than Noor’s hips.
+      : 20 against 10 mm, margin 10, shares 1 and 1
+      at workstations.Sound.people.Noor, by CCOHS, working in a sitting or standing position
+      see desks.Left.height: the desk Left; seats.Tall.seat: the stool Tall; operators.Noor: what is known of Noor"
+    `);
+  });
 });
