@@ -62,6 +62,47 @@ describe('screens-fit-desk: against the desk’s ends and edges', () => {
     expect(judge([turned], { width: given(1300) }).measured).toBeCloseTo(500 + 250 * Math.SQRT1_2 - 650, 6);
   });
 
+  it('turned, the end that reaches farthest decides: past which end of the desk, and over which edge', () => {
+    // 250 · cos 30° = 216.5 to each side: 116.5 past the left end; its right end 250 · sin 30° = 125 nearer to the person.
+    const left = judge([aScreenAt('A', 100, 400, { turn: given(30) })]);
+    expect(left.message).toContain('past the left end');
+    expect(left.measured).toBeCloseTo(250 * Math.cos(Math.PI / 6) - 100, 6);
+    const near = judge([aScreenAt('A', 750, 100, { turn: given(30) })]);
+    expect(near.message).toContain('over the near edge');
+    expect(near.measured).toBeCloseTo(25, 6);
+    // On a desk of 100 × 400 it reaches past both ends and both edges.
+    const small = all([aScreenAt('A', 60, 210, { turn: given(60) })], { width: given(100), depth: given(400) });
+    expect(
+      small.map(({ message, measured }) => [
+        message.match(/left end|right end|near edge|far edge/)![0],
+        Math.round(measured!),
+      ]),
+    ).toEqual([
+      ['right end', 85],
+      ['far edge', 27],
+    ]);
+  });
+
+  it.each([
+    ['its lower edge 1 mm within the upper edge of the other is allowed', 400 - 1, 'pass'],
+    ['2 mm are not', 400 - 2, 'fail'],
+  ])('one over the other: %s', (_, bottom, verdict) => {
+    const above = aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(bottom) } });
+    expect(judge([aScreenAt('A', 500, 500), above]).verdict).toBe(verdict);
+  });
+
+  it('a desk that stands 1 mm beside the end carries what reaches over, one 2 mm beside it does not', () => {
+    const desks = [aDesk('Left', 1000), aDesk('Right', 1000)];
+    const beside = (gap: number) => ({
+      desks,
+      placements: [aPlacement(['Left'], 3000, 2000), aPlacement(['Right'], 4500 + gap, 2000)],
+    });
+    // The screen ends just past its desk.
+    const screens = [aScreenAt('A', 1252, 500)];
+    expect(judge(screens, {}, beside(2 + 0.9)).verdict).toBe('pass');
+    expect(judge(screens, {}, beside(2 + 1.1)).verdict).toBe('fail');
+  });
+
   it('what reaches onto the next desk of a row is carried by it', () => {
     const desks = [aDesk('Left', 1000), aDesk('Right', 1000)];
     const row = { desks, placements: [aPlacement(['Left', 'Right'], 3000, 2000, 20)] };
@@ -194,6 +235,23 @@ describe('screens-fit-desk: what a reader is told', () => {
       "pass, desk Left
       The screens on Left fit: A 500 mm wide, on 1500 mm.
       at desks.Left, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+  });
+
+  it('where nothing holds it over the edge, and where an arm does', () => {
+    expect(tell([aScreenAt('A', 750, 760)])).toMatchInlineSnapshot(`
+      "fail, monitor A
+      A reaches 60 mm over the far edge of Left. Nothing holds it there: bring it onto the desk, or hang it on an arm and say so with \`arm\`.
+      : 60 against 0 mm, margin -60
+      at workstations.Sound.screens.0.monitor, by geometry
+      granted a screen is 50 mm deep behind its face"
+    `);
+    expect(tell([aScreenAt('A', 750, 760, { rating: given(10) })])).toMatchInlineSnapshot(`
+      "marginal, monitor A
+      A reaches 60 mm over the far edge of Left. See that nobody runs into it.
+      : 60 against 0 mm, margin -60
+      at workstations.Sound.screens.0.monitor, by geometry
       granted a screen is 50 mm deep behind its face"
     `);
   });
