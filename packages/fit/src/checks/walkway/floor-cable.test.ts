@@ -64,6 +64,9 @@ describe('floor-cable: 1/4 in bare, 1/2 in bevelled, beyond that a ramp of 1:12'
     const walkways = [aWalkway('Behind', ['booth', 'back-wall'], { users: given('operators') })];
     expect(judge(20, {}, { walkways }).verdict).toBe('marginal');
     expect(judge(6, {}, { walkways }).verdict).toBe('pass');
+    // Of the walkway that it crosses, not of another one.
+    const staff = aWalkway('Staff', ['booth', 'stage'], { users: given('operators') });
+    expect(judge(20, {}, { walkways: [staff, aWalkway('Behind', ['booth', 'back-wall'])] }).verdict).toBe('fail');
   });
 
   it('says what to do', () => {

@@ -37,6 +37,7 @@ describe('walkway-head: at least 80 in', () => {
     expect(head({ height: given(2000) })).toMatchObject({ verdict: 'fail', measured: 2000 });
     expect(head({ height: given(4000), ...balcony(5000, 1980) })).toMatchObject({ verdict: 'fail', measured: 1980 });
     expect(head({ height: given(4000), ...balcony(5000, 2500) }, { headroom: given(1990) }).measured).toBe(1990);
+    expect(head({ height: given(2100), ...balcony(5000, 2300) }, { headroom: given(2500) }).measured).toBe(2100);
   });
 
   it('a balcony counts over the walkways that it covers', () => {
