@@ -43,6 +43,21 @@ test('what is tried after other texts is as if it were tried first', async () =>
   expect(together[1]).toEqual(together[6]);
 });
 
+test('of files that import each other, each is tried for itself', async () => {
+  const { booth, shared } = createBoothServices({ fileSystemProvider: () => memoryFiles({}) });
+  const [a, b] = await Promise.all(
+    ['a', 'b'].map((name) =>
+      parseHelper(booth)(`import "${name === 'a' ? 'b' : 'a'}.booth"\nbooth "${name}" { }\n`, {
+        documentUri: uriOf(`${name}.booth`).toString(),
+      }),
+    ),
+  );
+  await shared.workspace.DocumentBuilder.build([a!, b!]);
+  const titleOf = async (document: typeof a) =>
+    (await booth.Trial.assess(document!, document!.textDocument.getText()))?.booth.name;
+  expect([await titleOf(a), await titleOf(b), await titleOf(a)]).toEqual(['a', 'b', 'a']);
+});
+
 test('a file that the text does not import yet is not there', async () => {
   const { booth, document } = await openHall();
   const tried = await booth.Trial.assess(document, hall.replace('furniture', 'other'));

@@ -6,6 +6,8 @@ import type { Assessments } from './assessments.js';
 import type { Computation } from './computation.js';
 import type { Imports } from './workspace/imports.js';
 
+type Texts = ReadonlyMap<string, string>;
+
 /** Makes services that know no file, to try a text without touching what the editor shows. */
 type Create = (context: {
   readonly fileSystemProvider: () => FileSystemProvider;
@@ -13,14 +15,15 @@ type Create = (context: {
 }) => { readonly shared: LangiumSharedServices; readonly booth: { readonly Assessments: Assessments } };
 
 /**
- * Assesses a text that a file might have, beside the files that it imports as they are now. What was tried last is kept: a text that
- * differs from it in one place costs no more than a keystroke does, and the same one nothing.
+ * Assesses a text that a file might have, beside the files that it imports as they are now. The drafts say in between what the files say: a text
+ * that differs from that in one place costs no more than two keystrokes do, and the one that was tried last nothing.
  */
 export class Trial {
-  /** What is tried, by the files' URIs. */
-  private texts: ReadonlyMap<string, string> = new Map();
+  /** What the drafts say, by the files' URIs. */
+  private texts: Texts = new Map();
   private made: ReturnType<Create> | undefined;
   private last: Promise<unknown> = Promise.resolve();
+  private answer: { readonly texts: Texts; readonly assessment: Assessment | undefined } | undefined;
 
   constructor(
     private readonly services: {
@@ -50,7 +53,7 @@ export class Trial {
     textOf: (each: LangiumDocument) => string,
   ): Promise<Assessment | undefined> {
     const assessed = this.last.then(() => this.assessNow(document, textOf));
-    this.last = assessed.catch(() => this.forget());
+    this.last = assessed.then(() => this.restore(document)).catch(() => this.forget());
     return assessed;
   }
 
@@ -58,26 +61,45 @@ export class Trial {
     document: LangiumDocument,
     textOf: (each: LangiumDocument) => string,
   ): Promise<Assessment | undefined> {
+    const texts = this.textsOf(document, textOf);
+    if (this.answer && isSame(this.answer.texts, texts)) return this.answer.assessment;
+    if (this.made) await this.restore(document);
+    await this.bringTo(texts);
     const { shared, booth } = this.workshop();
-    const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = shared.workspace;
+    const draft = shared.workspace.LangiumDocuments.getDocument(document.uri);
+    const assessment = draft && booth.Assessments.safelyOf(draft)?.assessment;
+    this.answer = { texts, assessment };
+    return assessment;
+  }
+
+  /** Makes the drafts say what a file and those that it imports say now. */
+  private restore(document: LangiumDocument): Promise<void> {
+    return this.bringTo(this.textsOf(document, ({ textDocument }) => textDocument.getText()));
+  }
+
+  private textsOf(document: LangiumDocument, textOf: (each: LangiumDocument) => string): Texts {
     const files = this.services.workspace.Imports.visibleFrom(document);
-    const texts = new Map(files.map((file) => [file.uri.toString(), textOf(file)]));
+    return new Map(files.map((file) => [file.uri.toString(), textOf(file)]));
+  }
+
+  /** Makes the drafts say this. */
+  private async bringTo(texts: Texts): Promise<void> {
+    const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = this.workshop().shared.workspace;
     const gone = [...this.texts.keys()].filter((uri) => !texts.has(uri)).map((uri) => URI.parse(uri));
     this.texts = texts;
-    const changed = files.flatMap(({ uri }) => {
-      const text = texts.get(uri.toString())!;
+    const changed = [...texts].flatMap(([name, text]) => {
+      const uri = URI.parse(name);
       const draft = LangiumDocuments.getDocument(uri);
       if (!draft) LangiumDocuments.addDocument(LangiumDocumentFactory.fromString(text, uri));
       return draft?.textDocument.getText() === text ? [] : [uri];
     });
     if (changed.length + gone.length > 0) await DocumentBuilder.update(changed, gone);
-    const draft = LangiumDocuments.getDocument(document.uri);
-    return draft && booth.Assessments.safelyOf(draft)?.assessment;
   }
 
   /** What is half built is no ground to go on from. */
   private forget(): void {
     this.made = undefined;
+    this.answer = undefined;
     this.texts = new Map();
   }
 
@@ -94,4 +116,12 @@ export class Trial {
     this.made.shared.workspace.DocumentBuilder.updateBuildOptions = {};
     return this.made;
   }
+}
+
+/** Of the same file, too: it is the first of those that it sees. */
+function isSame(a: Texts, b: Texts): boolean {
+  const others = [...b];
+  return (
+    a.size === b.size && [...a].every(([uri, text], index) => others[index]![0] === uri && others[index]![1] === text)
+  );
 }

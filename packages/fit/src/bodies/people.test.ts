@@ -112,3 +112,17 @@ describe('counting', () => {
     expect(people.weights[0]! * (people.count / 2)).toBeGreaterThan(0.9);
   });
 });
+
+describe('the value that a share of people stays below', () => {
+  const measured = { stature: 1700 };
+  it.each([0, 0.2, 0.5, 1])('is the first, from the least, at which so many are counted, of %f women', (women) => {
+    const people = peopleOf(makeBody({ women, measured }), 64);
+    const column = people.column('sittingEyeHeight');
+    const order = [...column.keys()].sort((a, b) => column[a]! - column[b]!);
+    for (const p of [0, 0.001, 0.05, 0.5, 0.9, 0.95, 0.9999, 1]) {
+      let share = 0;
+      const found = order.find((person) => (share += people.weights[person]!) >= p - 1e-12) ?? order.at(-1)!;
+      expect(quantileOf(people, column, p)).toBe(column[found]);
+    }
+  });
+});

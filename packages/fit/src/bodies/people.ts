@@ -95,14 +95,21 @@ export function shareOf({ count, personsPerSex, weights }: People, holds: (perso
 }
 
 /** The value that a share `p` of people stays below, in one column. */
-export function quantileOf(people: People, column: Float64Array, p: Share): number {
-  const order = Array.from(column.keys()).sort((a, b) => column[a]! - column[b]!);
+export function quantileOf({ count, personsPerSex, weights }: People, column: Float64Array, p: Share): number {
+  const sexes = Array.from({ length: count / personsPerSex }, (_, sex) => {
+    const from = sex * personsPerSex;
+    return { values: column.slice(from, from + personsPerSex).sort(), next: 0, weight: weights[from]! };
+  });
+  const nextOf = ({ values, next }: (typeof sexes)[number]) => values[next] ?? Infinity;
   let share = 0;
-  for (const person of order) {
-    share += people.weights[person]!;
-    if (share >= p - 1e-12) return column[person]!;
+  let value = NaN;
+  for (let person = 0; person < count && (person === 0 || share < p - 1e-12); person++) {
+    let least = sexes[0]!;
+    for (const sex of sexes) if (nextOf(sex) < nextOf(least)) least = sex;
+    value = least.values[least.next++]!;
+    share += least.weight;
   }
-  return column[order[order.length - 1]!]!;
+  return value;
 }
 
 function isSettled(loadings: readonly number[]): boolean {
