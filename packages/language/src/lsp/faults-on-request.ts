@@ -13,8 +13,10 @@ import type { BoothValidator } from '../validation/validator.js';
 import { rethrow } from './cancelled.js';
 import { isOfOpenText } from './versions.js';
 
-/** How often an answer passes through the loop of events: its question arrives, is read, is answered, and the answer is written. */
-const TICKS = 4;
+/** How long a question may come after its change, milliseconds: an editor sends the one right after the other. */
+const PATIENCE = 3;
+/** How often an answer passes through the loop of events until it is written. */
+const TICKS = 2;
 
 /** What an editor was told last of the faults of a text. */
 interface Told {
@@ -31,6 +33,8 @@ export class FaultsOnRequest {
   /** By file, as long as it is open. */
   private readonly told = new Map<string, Told>();
   private answers = 0;
+  /** By file: who waits until its faults are told. */
+  private readonly waiting = new Map<string, () => void>();
 
   constructor(
     private readonly shared: LangiumSharedServices,
@@ -44,9 +48,16 @@ export class FaultsOnRequest {
     DocumentBuilder.onDocumentPhase(DocumentState.Validated, (document) => this.refresh(connection, document));
   }
 
-  /** Lets an editor that asks for the faults have them before anything is computed. */
+  /** Lets an editor that asks for the faults after each change have them before anything is computed. */
   async lead(document: LangiumDocument): Promise<void> {
-    if (!this.told.has(document.uri.toString())) return;
+    const uri = document.uri.toString();
+    const last = this.told.get(uri);
+    if (!last) return;
+    if (last.version !== document.textDocument.version)
+      await new Promise<void>((resolve) => {
+        this.waiting.set(uri, resolve);
+        setTimeout(resolve, PATIENCE);
+      });
     for (let n = 0; n < TICKS; n++) await delayNextTick();
   }
 
@@ -77,6 +88,8 @@ export class FaultsOnRequest {
     const id = last?.faults === faults ? last.id : String(++this.answers);
     const told = { faults, id, version: document.textDocument.version };
     this.told.set(uri, told);
+    this.waiting.get(uri)?.();
+    this.waiting.delete(uri);
     return told;
   }
 
