@@ -1,5 +1,5 @@
 import { execFileSync, spawn } from 'node:child_process';
-import { chmod, mkdir, readdir, readFile, readlink, rm, symlink, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, readdir, readFile, readlink, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { commandLine } from './boothwright.js';
@@ -114,6 +114,55 @@ describe('a report at a place that cannot be', () => {
 
 describe('a report that is interrupted', () => {
   const whole = (html: string) => html.startsWith('<!doctype html>') && html.trimEnd().endsWith('</html>');
+  /** Loaded before the program: it stops there for ever. */
+  const held = {
+    'with half of the new one on the disk': `
+      const files = require('node:fs/promises');
+      const { open } = files;
+      files.open = async (...how) => {
+        const handle = await open(...how);
+        const write = handle.writeFile.bind(handle);
+        handle.writeFile = async (content) => {
+          await write(content.slice(0, content.length / 2));
+          await new Promise(() => setInterval(() => undefined, 1000));
+        };
+        return handle;
+      };`,
+    'just before the new one takes its place': `
+      require('node:fs/promises').rename = () => new Promise(() => setInterval(() => undefined, 1000));`,
+  };
+
+  it.each(
+    Object.keys(held).flatMap((when) =>
+      (['SIGINT', 'SIGTERM', 'SIGKILL'] as const).map((signal) => [when, signal] as const),
+    ),
+  )(
+    '%s, by %s, leaves the old file',
+    async (when, signal) => {
+      await run('report', 'hall.booth', '-o', 'place/out.html');
+      const old = await readFile(at('place/out.html'), 'utf8');
+      await writeFile(at('hold.cjs'), held[when as keyof typeof held]);
+      const child = spawn(
+        process.execPath,
+        ['--require', at('hold.cjs'), bundle(), 'report', 'seated.booth', '-o', 'place/out.html'],
+        { cwd: folder(), env: { PATH: process.env.PATH }, stdio: 'ignore' },
+      );
+      const ended = new Promise<void>((resolve) => child.on('close', () => resolve()));
+      const drafts = async () => (await readdir(at('place'))).filter((name) => name !== 'out.html');
+      const sizeOfDraft = async () =>
+        Promise.all((await drafts()).map(async (name) => (await stat(at(`place/${name}`))).size));
+      await until(async () => (await sizeOfDraft()).some((size) => size > 1000), 0);
+      child.kill(signal);
+      await ended;
+      expect(await readFile(at('place/out.html'), 'utf8')).toBe(old);
+      expect(await drafts()).toHaveLength(signal === 'SIGKILL' ? 1 : 0);
+      // A draft that nobody could take away is in nobody's way.
+      expect((await run('report', 'seated.booth', '-o', 'place/out.html')).status).toBe(0);
+      expect(whole(await readFile(at('place/out.html'), 'utf8'))).toBe(true);
+      expect(await readFile(at('place/out.html'), 'utf8')).not.toBe(old);
+    },
+    60_000,
+  );
 
   it.each(['SIGINT', 'SIGTERM', 'SIGKILL'] as const)(
     '%s leaves the old file or the new one',
