@@ -1,7 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import type { Range, TextEdit } from 'vscode-languageserver-types';
 import { advise, type Assessment } from '@boothwright/fit';
-import type { Analysis } from '@boothwright/language';
+import type { Analysis, FileDiagnostic } from '@boothwright/language';
 import { renderMarkdown, renderReport, type ReportOptions } from '@boothwright/report';
 import { formatAdvice } from '../../packages/cli/src/formats/advice-text.js';
 import { formatJson } from '../../packages/cli/src/formats/json.js';
@@ -163,11 +163,14 @@ async function checkFormat(text: string, document: LangiumDocument, language: La
   if (edits.length === 0) return;
   const once = applied(document, edits);
   if (imagesOf(once, language) !== imagesOf(text, language)) throw new Broken('formatting changed a word or a comment');
-  const saidBefore = saidOf(language.analysis(document));
+  const before = language.analysis(document);
   const again = await language.open(once);
   const second = language.format(again);
   if (second.length > 0) throw new Broken(`formatting twice is not formatting once: ${JSON.stringify(second[0])}`);
-  if (saidOf(language.analysis(again)) !== saidBefore) throw new Broken('formatting changed what is found');
+  const after = language.analysis(again);
+  // A form feed goes with the white space, and what was not held against a faulty text is then said.
+  const isMended = before.diagnostics.some(isHidden) && !after.diagnostics.some(isHidden);
+  if (!isMended && saidOf(after) !== saidOf(before)) throw new Broken('formatting changed what is found');
 }
 
 function imagesOf(text: string, { services }: Language): string {
@@ -177,9 +180,13 @@ function imagesOf(text: string, { services }: Language): string {
 }
 
 /** What is found, but for a form feed and the like between words: it is white space, which formatting sets anew. */
+function isHidden({ code }: FileDiagnostic): boolean {
+  return code === 'hidden-character';
+}
+
 function saidOf({ diagnostics }: Analysis): string {
   return diagnostics
-    .filter(({ code }) => code !== 'hidden-character')
+    .filter((diagnostic) => !isHidden(diagnostic))
     .map(({ code, message }) => `${code} ${message}`)
     .join('\n');
 }

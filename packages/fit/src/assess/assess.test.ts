@@ -34,3 +34,19 @@ describe('the screens of an assessment', () => {
     expect(assess({ ...looking(400), workstations: [] }).screens).toBeUndefined();
   });
 });
+
+describe('of people with one name the first counts, whatever was assessed before', () => {
+  const noor = (standingEyeHeight: number) => aMeasuredOperator('Noor', wholeBody({ standingEyeHeight }));
+  const distanceIn = (booth: Parameters<typeof assess>[0]) => assess(booth).screens![0]!.distances[0]!.distance;
+  const [at400, other] = [looking(400), noor(1875)];
+
+  it.each([
+    ['the first alone', [noor(1475)], 500],
+    ['another after it', [noor(1475), other], 500],
+    ['another before it', [other, noor(1475)], Math.hypot(400, 700)],
+    // 1575 and the shoe of 25 are 400 above the middle of the screen.
+    ['the first changed, the other as it was', [noor(1575), other], Math.hypot(400, 400)],
+  ])('%s', (_, operators, distance) => {
+    expect(distanceIn({ ...at400, operators })).toBeCloseTo(distance, 6);
+  });
+});

@@ -38,8 +38,9 @@ interface Ruling {
 
 export function makeScene(booth: Booth, checks: readonly Ruling[]): Scene {
   const persons = new Map<string, Person>();
-  for (const operator of booth.operators) persons.set(operator.name, known(operators, operator, operatorOf));
-  for (const crowd of booth.crowds) persons.set(crowd.name, known(crowds, crowd, crowdOf));
+  for (const crowd of byName(booth.crowds).values()) persons.set(crowd.name, known(crowds, crowd, crowdOf));
+  for (const operator of byName(booth.operators).values())
+    persons.set(operator.name, known(operators, operator, operatorOf));
   const desks = byName(booth.desks);
   const seats = byName(booth.seats);
   const stations = booth.workstations.map((workstation) =>
