@@ -50,7 +50,7 @@ function languageModule(computation: Computation): Module<BoothServices, Partial
     Trial: (services) => new Trial(services, createBoothServices),
     LastFindings: () => new LastFindings(),
     Editor: (services) => new EditorAbilities(services),
-    FaultsOnRequest: (services) => new FaultsOnRequest(services.shared, services),
+    FaultsOnRequest: (services) => new FaultsOnRequest(services),
     parser: {
       Lexer: (services) => new BoothLexer(services),
       LexerErrorMessageProvider: () => new BoothLexerMessages(),

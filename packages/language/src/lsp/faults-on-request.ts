@@ -1,5 +1,4 @@
 import { delayNextTick, DocumentState, type LangiumDocument, URI } from 'langium';
-import type { LangiumSharedServices } from 'langium/lsp';
 import {
   type CancellationToken,
   type Connection,
@@ -36,13 +35,10 @@ export class FaultsOnRequest {
   /** By file: who waits until its faults are told. */
   private readonly waiting = new Map<string, () => void>();
 
-  constructor(
-    private readonly shared: LangiumSharedServices,
-    private readonly services: BoothServices,
-  ) {}
+  constructor(private readonly services: BoothServices) {}
 
   serve(connection: Connection): void {
-    const { DocumentBuilder, TextDocuments } = this.shared.workspace;
+    const { DocumentBuilder, TextDocuments } = this.services.shared.workspace;
     connection.languages.diagnostics.on((params, token) => this.answer(connection, params, token).catch(rethrow));
     TextDocuments.onDidClose(({ document: { uri } }) => this.told.delete(uri));
     DocumentBuilder.onDocumentPhase(DocumentState.Validated, (document) => this.refresh(connection, document));
@@ -103,12 +99,12 @@ export class FaultsOnRequest {
 
   /** Resolves once a document is linked as its text is now. */
   private async linked(uri: URI, token: CancellationToken): Promise<LangiumDocument> {
-    const { DocumentBuilder, LangiumDocuments, WorkspaceManager } = this.shared.workspace;
+    const { DocumentBuilder, LangiumDocuments, WorkspaceManager } = this.services.shared.workspace;
     await WorkspaceManager.ready;
     for (;;) {
       await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, uri, token);
       const document = LangiumDocuments.getDocument(uri);
-      if (document && isOfOpenText(document, this.shared)) return document;
+      if (document && isOfOpenText(document, this.services.shared)) return document;
       await new Promise<void>((resolve) => {
         const update = DocumentBuilder.onUpdate(() => {
           update.dispose();

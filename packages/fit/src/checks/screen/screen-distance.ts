@@ -62,7 +62,6 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
         const shareAtLimit = within(TOO_NEAR, Infinity);
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
         const limit = verdict === 'fail' ? TOO_NEAR : isFar(distance) ? FARTHEST : NEAREST;
-        const who = whoLooks(eyes);
         return {
           ...aboutView(eyes, view),
           verdict,
@@ -74,7 +73,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
           origin: view.use.setback!.origin ?? view.use.monitor.origin,
           ...(verdict === 'pass'
             ? {
-                message: say`${view.name} is ${scene.length(distance)} from the eyes of ${who}: a good viewing distance.`,
+                message: say`${view.name} is ${scene.length(distance)} from the eyes of ${whoLooks(eyes)}: a good viewing distance.`,
               }
             : advised(scene, eyes, view, distance)),
         };
