@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { advise, adviseStation, assess, type Assessment, checks } from '@boothwright/fit';
+import { advise, adviseStation, assess, type Assessment, checks, remediesOf } from '@boothwright/fit';
 import { bundleFuzz } from '../../.config/fuzz-bundle.mjs';
 import { caseOf } from './cases.js';
 import { examine } from './examine.js';
@@ -52,6 +52,7 @@ describe('the search finds what it looks for', () => {
   const computing = (change: (assessment: Assessment) => Assessment): Language =>
     new Language(furniture, {
       assess: (booth) => change(assess(booth)),
+      remediesOf,
       advise,
       adviseStation,
       checks: checks.map(({ id }) => id),

@@ -8,6 +8,7 @@ import { type Mark, marksOf } from './marks.js';
 /** The text alone is tested here: the checks themselves have their own tests. */
 const silent: Computation = {
   assess: (booth) => ({ booth, findings: [], workstations: [], walkways: [], operators: [], layout: emptyLayout }),
+  remediesOf: () => [],
   advise: () => ({ stations: [], measure: [], shopping: [] }),
   adviseStation: () => undefined,
   checks: ['skirt-drop', 'skirt-flame', 'thigh-room', 'walkway-width'],

@@ -1,9 +1,18 @@
-import { EmptyFileSystemProvider, type FileSystemProvider, type LangiumDocument, TextDocument, URI } from 'langium';
+import {
+  EmptyFileSystemProvider,
+  type FileSystemProvider,
+  type LangiumDocument,
+  type LangiumParser,
+  TextDocument,
+  URI,
+} from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
-import type { Assessment } from '@boothwright/fit';
+import type { Assessment, Booth } from '@boothwright/fit';
 import type { FileEdit } from './preview/set.js';
 import type { Assessments } from './assessments.js';
 import type { Computation } from './computation.js';
+import { isBooth, readBooth } from './reading/reader.js';
+import { tryBlock } from './syntax/patch.js';
 import type { Imports } from './workspace/imports.js';
 
 type Texts = ReadonlyMap<string, string>;
@@ -28,6 +37,7 @@ export class Trial {
   constructor(
     private readonly services: {
       readonly Computation: Computation;
+      readonly parser: { readonly LangiumParser: LangiumParser };
       readonly workspace: { readonly Imports: Imports };
     },
     private readonly create: Create,
@@ -35,6 +45,23 @@ export class Trial {
 
   assess(document: LangiumDocument, text: string): Promise<Assessment | undefined> {
     return this.assessAs(document, (each) => (each === document ? text : each.textDocument.getText()));
+  }
+
+  /**
+   * The booth of such a text, for somebody who looks no farther than the block in which it differs from the file: what follows may be
+   * said to stand where it stands in the file. If the text differs inside one block's braces alone, only that block is read anew. The
+   * document must be linked.
+   */
+  async boothOf(document: LangiumDocument, text: string): Promise<Booth | undefined> {
+    const { parser, workspace } = this.services;
+    const instead = tryBlock(document.parseResult, text, (part) => parser.LangiumParser.parse(part));
+    if (!instead || !isBooth(document)) return (await this.assess(document, text))?.booth;
+    const { references } = document;
+    const { length } = references;
+    const booth = readBooth(document, workspace.Imports.visibleFrom(document), instead);
+    // The library counts a name that is looked up among those of the document.
+    references.length = length;
+    return booth;
   }
 
   /** As `assess`, with edits of the file and of those that it imports. */

@@ -1,9 +1,17 @@
-import type { Assessment, DimensionFigures, Finding, OperatorFigures, WalkwayFigures } from '../assessment.js';
+import type {
+  Assessment,
+  DimensionFigures,
+  Finding,
+  HeightPart,
+  OperatorFigures,
+  Remedy,
+  WalkwayFigures,
+} from '../assessment.js';
 import { type Body, meanOf, percentileOf, sdOf } from '../bodies/body.js';
 import { dimensionNames } from '../bodies/dimensions.js';
 import type { Booth, Operator } from '../booth.js';
 import { checks as catalogue } from '../checks/catalogue.js';
-import type { Check } from '../checks/check.js';
+import type { Check, ChosenProperty } from '../checks/check.js';
 import type { SketchFigures } from '../figures/figures.js';
 import { sketchOf } from '../figures/sketch.js';
 import { makeScene, type Scene } from '../scene/scene.js';
@@ -38,9 +46,31 @@ export function findingsOfEach(booth: Booth, checks: readonly Check[] = catalogu
   return eachOf(scene, checks, assessStations(scene, checks));
 }
 
+/**
+ * What to change of one property, as far as checks can choose a value for it: of the height of a desk, a seat or a foot ring, or of another
+ * property. Checks of the whole booth that cannot are not asked.
+ */
+export function remediesOf(
+  booth: Booth,
+  property: HeightPart | ChosenProperty,
+  checks: readonly Check[] = catalogue,
+): readonly Remedy[] {
+  const scene = makeScene(booth, checks);
+  const asked = checks.filter((check) => isChosenBy(check, property));
+  return eachOf(scene, asked, assessStations(scene, checks))
+    .filter(({ verdict }) => verdict !== 'pass')
+    .flatMap(({ remedies }) => remedies);
+}
+
+function isChosenBy({ rule, chooses }: Check, property: HeightPart | ChosenProperty): boolean {
+  return property === 'desk' || property === 'seat' || property === 'ring'
+    ? rule !== undefined
+    : chooses?.includes(property) === true;
+}
+
 function eachOf(scene: Scene, checks: readonly Check[], stations: readonly StationAssessment[]): readonly Finding[] {
   const found = new Map<Check, Finding[]>(checks.map((check) => [check, []]));
-  for (const { findings } of stations) for (const [check, own] of findings) found.get(check)!.push(...own);
+  for (const { findings } of stations) for (const [check, own] of findings) found.get(check)?.push(...own);
   for (const check of checks) {
     if (!check.find || check.ofEachStation) continue;
     const own = found.get(check)!;

@@ -20,6 +20,22 @@ export type CheckGroup =
 /** A property that has a default, or a crowd’s two. */
 export type DefaultName = 'shoe' | 'slump' | 'task' | 'working' | 'lean' | 'top' | 'tilt' | 'aspect' | 'crowd';
 
+/** A property that a remedy can give a better value, by its block and its key. */
+export type ChosenProperty =
+  | 'seating first'
+  | 'monitor text'
+  | 'screen setback'
+  | 'screen bottom'
+  | 'screen centre'
+  | 'screen top'
+  | 'screen turn'
+  | 'screen tilt'
+  | 'control setback'
+  | 'skirt drop'
+  | 'skirt length'
+  | 'platform guard'
+  | 'cable slope';
+
 /** Where a figure comes from. */
 export interface Source {
   /** Short name, edition and section, as a finding cites it: 'OSHA Computer Workstations, work space'. */
@@ -53,6 +69,8 @@ export interface Check {
   readonly takesLimit?: boolean;
   /** Properties of which a default decides with, where the file is silent; a finding names those it took. */
   readonly restsOn?: readonly DefaultName[];
+  /** What its remedies can set by itself, for completion to offer; a `rule` sets heights of desks, seats and foot rings anyhow. */
+  readonly chooses?: readonly ChosenProperty[];
   /** Where law or safety is touched. */
   readonly caution?: string;
   readonly unit?: MeasureUnit;

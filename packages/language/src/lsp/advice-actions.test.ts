@@ -1,6 +1,6 @@
 import { EmptyFileSystem, TextDocument } from 'langium';
 import { parseHelper } from 'langium/test';
-import { advise as adviseAll, adviseStation, assess, checks } from '@boothwright/fit';
+import { advise as adviseAll, adviseStation, assess, checks, remediesOf } from '@boothwright/fit';
 import type { CodeAction } from 'vscode-languageserver-types';
 import { describe, expect, test, vi } from 'vitest';
 import { createBoothServices } from '../module.js';
@@ -10,6 +10,7 @@ const { booth: services } = createBoothServices({
   ...EmptyFileSystem,
   computation: {
     assess,
+    remediesOf,
     advise: adviseAll,
     adviseStation: (...given) => advise(...given),
     checks: checks.map(({ id }) => id),

@@ -1,5 +1,5 @@
 import { type LangiumDocument, TextDocument } from 'langium';
-import { type Assessment, type HeightPart, type Origin, typeLength } from '@boothwright/fit';
+import { type Booth, type ChosenProperty, type HeightPart, type Origin, typeLength } from '@boothwright/fit';
 import type { Range } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
@@ -24,17 +24,18 @@ export async function worthChoosing(
   writing: Writing,
   services: BoothServices,
 ): Promise<Item[]> {
-  if (!entry.hasBest) return [];
-  const text = document.textDocument.getText();
   const part = partOf(kind, entry.key);
+  const property = part ?? services.Computation.chosen?.find((each) => each === `${kind} ${entry.key}`);
+  if (!property) return [];
+  const text = document.textDocument.getText();
   const start = slot.start + 1;
   const seed = seedOf(entry, part, writing);
   const tried = `${text.slice(0, slot.start)} ${seed} ${text.slice(slot.end)}`;
-  const assessment = await services.Trial.assess(document, tried);
-  if (!assessment) return [];
+  const booth = await services.Trial.boothOf(document, tried);
+  if (!booth) return [];
   const draft = TextDocument.create(document.uri.toString(), 'booth', 0, tried);
   const items = new Map<string, Item>();
-  for (const { title, changes } of changesOf(assessment, part, name, services)) {
+  for (const { title, changes } of proposalsFor(booth, property, name, services)) {
     const [change] = changes;
     if (!change || changes.length > 1 || change.origin.uri !== draft.uri) continue;
     const place = { start: draft.offsetAt(change.origin.start), end: draft.offsetAt(change.origin.end) };
@@ -54,17 +55,22 @@ interface Proposal {
   readonly changes: readonly { readonly origin: Origin; readonly text: string }[];
 }
 
-function changesOf(
-  { booth, findings }: Assessment,
-  part: HeightPart | undefined,
+/** Nothing also if the checks break on the booth, which its diagnostics say. */
+function proposalsFor(
+  booth: Booth,
+  property: HeightPart | ChosenProperty,
   name: string | undefined,
   { Computation }: BoothServices,
-): Proposal[] {
-  const remedies = findings.filter(({ verdict }) => verdict !== 'pass').flatMap((finding) => finding.remedies);
-  if (!part) return remedies;
-  const stations = booth.workstations.filter(({ desk, seat }) => (part === 'desk' ? desk : seat)?.name === name);
-  const plans = stations.flatMap((station) => Computation.adviseStation(booth, station.name)?.plans ?? []);
-  return [...plans.filter(({ settings }) => settings.length === 1 && settings[0]!.part === part), ...remedies];
+): readonly Proposal[] {
+  try {
+    const remedies = Computation.remediesOf(booth, property);
+    if (property !== 'desk' && property !== 'seat' && property !== 'ring') return remedies;
+    const stations = booth.workstations.filter(({ desk, seat }) => (property === 'desk' ? desk : seat)?.name === name);
+    const plans = stations.flatMap((station) => Computation.adviseStation(booth, station.name)?.plans ?? []);
+    return [...plans.filter(({ settings }) => settings.length === 1 && settings[0]!.part === property), ...remedies];
+  } catch {
+    return [];
+  }
 }
 
 function partOf(kind: Kind, key: string): HeightPart | undefined {

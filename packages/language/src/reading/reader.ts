@@ -23,6 +23,7 @@ import {
   type Limit,
 } from '../generated/ast.js';
 import { parseQuantity } from '../quantity/quantity.js';
+import type { Instead } from '../syntax/patch.js';
 import { Remembered } from '../syntax/remembered.js';
 import { readText } from '../syntax/texts.js';
 import { originOf, partOf } from '../syntax/tree.js';
@@ -38,13 +39,19 @@ import { usedBlocks } from './used.js';
 /**
  * The Booth that a file describes, together with the files that it imports. `visible` is the file itself and then those. Of
  * imported furniture, screens and people only those that are used count. What is faulty is left out, not guessed.
+ * `instead` is a block to read in place of one of the file.
  */
-export function readBooth(document: LangiumDocument, visible: readonly LangiumDocument[]): Booth {
+export function readBooth(
+  document: LangiumDocument,
+  visible: readonly LangiumDocument[],
+  instead?: Instead,
+): Booth {
   const roots = rootsOf(visible);
+  const counted = (block: Block) => (block === instead?.of ? instead.block : block);
   const own = roots[0]?.blocks ?? [];
   const booth = own.find(({ kind }) => kind === 'booth');
   const show = showOf(document);
-  const blocks = usedBlocks(roots);
+  const blocks = usedBlocks(roots).map(counted);
   const byKind = new Map<Block['kind'], Block[]>();
   for (const block of blocks) {
     const same = byKind.get(block.kind);
@@ -58,7 +65,7 @@ export function readBooth(document: LangiumDocument, visible: readonly LangiumDo
     name: nameOf(document, booth),
     ...(booth ? frames.of(booth, () => readFrame(booth)) : readFrame(undefined)),
     show,
-    accepted: roots.flatMap(acceptsOf),
+    accepted: roots.flatMap((root) => acceptsOf(root, counted)),
     room: room && (readings.of(room, () => readRoom(new Sheet(room))) as Room),
     operators: each('operator', readOperator),
     crowds: each('crowd', readCrowd),
@@ -131,10 +138,10 @@ export function showOf(document: LangiumDocument): DisplayUnit {
 const emptyBooth = { $type: 'Block', kind: 'booth', items: [] } as unknown as Block;
 
 /** Outside of blocks first, then block by block. */
-function acceptsOf(root: Document): readonly Acceptance[] {
+function acceptsOf(root: Document, counted: (block: Block) => Block): readonly Acceptance[] {
   return [
     ...root.accepts.flatMap((node) => acceptances.of(node, () => readAcceptance(node))),
-    ...root.blocks.flatMap((block) => acceptances.of(block, () => acceptsIn(block))),
+    ...root.blocks.map(counted).flatMap((block) => acceptances.of(block, () => acceptsIn(block))),
   ];
 }
 

@@ -13,7 +13,8 @@ import { describe, expect, test } from 'vitest';
 import { createBoothServices } from '../module.js';
 import { silent } from '../testing/analysis.js';
 import { memoryFiles } from '../testing/memory.js';
-import { patch } from './patch.js';
+import type { Document } from '../generated/ast.js';
+import { patch, tryBlock } from './patch.js';
 
 const uri = URI.parse('file:///hall/hall.booth');
 
@@ -53,7 +54,14 @@ describe('a changed block is parsed by itself', () => {
   ])('%s', (_, before, after) => {
     const old = `desk Left {\n  ${before}  }  desk Right { } // end\nplace Left at 1ft, 2ft\n`;
     const text = old.replace(before, after);
-    const patched = patch(parse(old), text, parse);
+    const result = parse(old);
+    const tried = tryBlock(result, text, parse)!;
+    const [fresh] = (parse(text).value as Document).blocks;
+    expectSame(tried.block, fresh!);
+    expect(tried.of).toBe((result.value as Document).blocks[0]);
+    expectSame(result.value, parse(old).value);
+
+    const patched = patch(result, text, parse);
     expectSame(patched!.value, parse(text).value);
   });
 

@@ -12,20 +12,48 @@ export type Parse = (text: string) => ParseResult;
  * touches anything outside the block's braces. The old result is used up.
  */
 export function patch(old: ParseResult, text: string, parse: Parse): ParseResult | undefined {
+  const exchange = exchangeIn(old, text, parse);
+  return exchange && { ...old, value: replace(exchange, text) };
+}
+
+/** A block of a changed text, and the one of the document in whose place it would stand. */
+export interface Instead {
+  readonly block: Block;
+  readonly of: Block;
+}
+
+/** The block that `patch` would set in place of an old one, as it would stand there. The old result stays as it is. */
+export function tryBlock(old: ParseResult, text: string, parse: Parse): Instead | undefined {
+  const exchange = exchangeIn(old, text, parse);
+  if (!exchange) return undefined;
+  const { root, index, block } = exchange;
+  const of = root.blocks[index]!;
+  moveTo(of, block);
+  (block.$cstNode!.root as CstNode as CstInside)._text = text;
+  return { block: Object.assign(block, { $container: root }), of };
+}
+
+interface Exchange {
+  readonly root: Document;
+  readonly index: number;
+  /** Parsed by itself: it stands at the beginning of a text. */
+  readonly block: Block;
+  readonly growth: number;
+}
+
+function exchangeIn(old: ParseResult, text: string, parse: Parse): Exchange | undefined {
   const root = old.value;
   const rootCst = root.$cstNode;
   if (!isDocument(root) || !rootCst || !isClean(old) || text.length > bounds.characters) return undefined;
-  const change = differenceBetween(rootCst.root.fullText, text);
+  const { growth, ...change } = differenceBetween(rootCst.root.fullText, text);
   const index = blockAround(root.blocks, change);
   const block = root.blocks[index];
   const cst = block?.$cstNode;
   if (!block || !cst || !isDelimited(block)) return undefined;
   const start = cst.offset;
-  const end = cst.end + change.growth;
-  const part = parse(text.slice(start, end));
-  const made = onlyBlock(part, end - start);
-  if (made?.kind !== block.kind) return undefined;
-  return { ...old, value: replace(root, index, made, text, change.growth) };
+  const end = cst.end + growth;
+  const made = onlyBlock(parse(text.slice(start, end)), end - start);
+  return made?.kind === block.kind ? { root, index, block: made, growth } : undefined;
 }
 
 function isClean({ lexerErrors, parserErrors }: ParseResult): boolean {
@@ -33,7 +61,7 @@ function isClean({ lexerErrors, parserErrors }: ParseResult): boolean {
 }
 
 /** The index of the block inside whose braces all of the change lies; −1 if there is none. */
-function blockAround(blocks: readonly Block[], change: Difference): number {
+function blockAround(blocks: readonly Block[], change: Omit<Difference, 'growth'>): number {
   let low = 0;
   let high = blocks.length - 1;
   while (low < high) {
@@ -68,24 +96,23 @@ function onlyBlock(part: ParseResult, length: number): Block | undefined {
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A new root over the old declarations, the changed one aside: whatever was remembered of the old root is not of this one. */
-function replace(old: Document, index: number, block: Block, text: string, delta: number): Document {
+function replace({ root: old, index, block, growth }: Exchange, text: string): Document {
   const oldBlock = old.blocks[index]!;
   const oldCst = oldBlock.$cstNode!;
   const cst = block.$cstNode!;
   const rootCst = old.$cstNode as CstNode & CstInside;
   const last = oldCst.range.end;
 
-  const { line, character } = oldCst.range.start;
-  move(cst, { offset: oldCst.offset, lines: line, line: 0, columns: character });
+  moveTo(oldBlock, block);
   const { end } = cst.range;
   const at = rootCst.content!.indexOf(oldCst);
   rootCst.content![at] = cst;
   Object.assign(cst, { container: rootCst });
   const lines = end.line - last.line;
   const columns = end.character - last.character;
-  if (delta !== 0 || lines !== 0 || columns !== 0)
+  if (growth !== 0 || lines !== 0 || columns !== 0)
     for (let next = at + 1; next < rootCst.content!.length; next++)
-      move(rootCst.content![next]!, { offset: delta, lines, line: last.line, columns });
+      move(rootCst.content![next]!, { offset: growth, lines, line: last.line, columns });
   rootCst._text = text;
   rootCst._rangeCache = undefined;
 
@@ -96,11 +123,17 @@ function replace(old: Document, index: number, block: Block, text: string, delta
   });
   delete (root as Mutable<AstNode>).$document;
   rootCst._astNode = root;
-  const { $containerProperty, $containerIndex } = oldBlock;
-  Object.assign(block, { $containerProperty, $containerIndex });
   for (const children of [root.imports, root.blocks, root.placements, root.accepts, root.strays])
     for (const child of children) (child as Mutable<AstNode>).$container = root;
   return root;
+}
+
+/** Makes a block that was parsed by itself stand where another stands. */
+function moveTo({ $cstNode, $containerProperty, $containerIndex }: Block, block: Block): void {
+  const { offset, range } = $cstNode!;
+  const { line, character } = range.start;
+  move(block.$cstNode!, { offset, lines: line, line: 0, columns: character });
+  Object.assign(block, { $containerProperty, $containerIndex });
 }
 
 /** The fields that a node of the library keeps its place in; `patch.test.ts` holds a patched tree against a fresh one. */

@@ -12,6 +12,7 @@ export const silent: Computation = {
     operators: [],
     layout: { pieces: [], occupied: [], doorSwings: [] },
   }),
+  remediesOf: () => [],
   advise: () => ({ stations: [], measure: [], shopping: [] }),
   adviseStation: () => undefined,
   checks: ['skirt-drop', 'reach'],

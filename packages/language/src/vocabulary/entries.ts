@@ -73,8 +73,6 @@ export interface PropertyEntry {
   readonly slot?: string;
   /** May be given more than once; the values add up. */
   readonly repeats?: boolean;
-  /** A check or the advice can say which value is best. */
-  readonly hasBest?: boolean;
   /** The body dimension it measures. */
   readonly dimension?: DimensionName;
 }

@@ -23,7 +23,6 @@ const seat: readonly PropertyEntry[] = [
     shape: length(200, 1100, { range: 'allowed' }),
     says: 'The top of the seat above the floor, with a person on it. A range means adjustable.',
     example: '28in..32in',
-    hasBest: true,
   },
   { key: 'seat-depth', shape: length(150, 700), says: 'The seat from front to back.', example: '16in' },
   { key: 'seat-width', shape: length(150, 900), says: 'The seat from side to side.', example: '17in' },
@@ -33,7 +32,6 @@ const seat: readonly PropertyEntry[] = [
     shape: length(20, 900, { from: ['floor', 'seat'] }),
     says: 'The height of the foot ring above the floor, or how far below the seat it hangs.',
     example: '18in below seat',
-    hasBest: true,
   },
 ];
 const within = { within: 'desk', naming: 'none' } as const;
@@ -54,7 +52,6 @@ export const furnitureEntries: readonly BlockEntry[] = [
         shape: length(250, 1600, { range: 'allowed' }),
         says: 'The top of the work surface above the floor that the operator stands on. A range means adjustable.',
         example: '41in',
-        hasBest: true,
       },
       { key: 'top', shape: length(3, 300), says: 'The thickness of the top.', example: '1in', default: '25mm' },
       { key: 'rating', shape: weight(2000, 1), says: 'What the maker lets it carry.', example: '150lb' },
@@ -155,7 +152,6 @@ export const furnitureEntries: readonly BlockEntry[] = [
         key: 'text',
         shape: { is: 'text size' },
         says: 'The smallest text that must be read: a font size in px, or the height of a capital letter as a length.',
-        hasBest: true,
         example: '14px',
       },
       heavy,

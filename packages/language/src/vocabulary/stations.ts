@@ -3,7 +3,6 @@ import { type BlockEntry, flag, length, name, names, someWords, weight, words } 
 const line = (which: string) => ({
   shape: length(0, 5000, { from: ['desk', 'floor'] }),
   slot: 'the height of the screen',
-  hasBest: true,
   says: `The height of the ${which} of the picture, above the desk unless it says \`above floor\`.`,
 });
 
@@ -82,7 +81,6 @@ export const stationEntries: readonly BlockEntry[] = [
         shape: length(0, 6000),
         says: 'From the near edge of the desk to the face of the screen.',
         example: '20in',
-        hasBest: true,
       },
       { key: 'at', shape: length(0, 8000), says: 'From the left end of the desk to its middle.', example: '24in' },
       { key: 'bottom', ...line('lower edge'), example: '4in above desk' },
@@ -93,14 +91,12 @@ export const stationEntries: readonly BlockEntry[] = [
         shape: { is: 'angle', max: 180, directions: ['right', 'left'] },
         says: 'How far the operator turns to look at its middle. Without it, the plan says.',
         example: '25deg right',
-        hasBest: true,
       },
       {
         key: 'tilt',
         shape: { is: 'angle', max: 90, directions: ['back', 'forward'] },
         says: 'How far its face leans back from upright.',
         example: '10deg',
-        hasBest: true,
         default: '0deg',
       },
       { key: 'main', shape: flag, says: 'It is watched most of the time.', example: '' },
@@ -121,7 +117,6 @@ export const stationEntries: readonly BlockEntry[] = [
         shape: length(0, 3000),
         says: 'From the near edge of the desk to its near side.',
         example: '4in',
-        hasBest: true,
       },
       {
         key: 'depth',

@@ -29,6 +29,7 @@ export const platformEdge: Check = {
   ],
   strength: 'strong',
   takesLimit: true,
+  chooses: ['platform guard'],
   caution: `Openings in a guard, its strength, and exceptions for stages are the official’s call. ${PLANNING_AID}`,
   unit: 'mm',
   example: {

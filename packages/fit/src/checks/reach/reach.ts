@@ -58,6 +58,7 @@ export const reach: Check = {
   ],
   strength: 'weak',
   restsOn: ['shoe', 'slump', 'lean'],
+  chooses: ['control setback'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -31,6 +31,7 @@ export const screenDistance: Check = {
   ],
   strength: 'medium',
   restsOn: ['shoe', 'slump', 'lean', 'aspect'],
+  chooses: ['screen setback'],
   unit: 'mm',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

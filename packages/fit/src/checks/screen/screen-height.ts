@@ -46,6 +46,7 @@ export const screenHeight: Check = {
   ],
   strength: 'strong',
   restsOn: ['shoe', 'slump', 'lean', 'aspect', 'tilt'],
+  chooses: ['screen bottom', 'screen centre', 'screen top'],
   unit: 'deg',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -43,6 +43,7 @@ export const screenTilt: Check = {
   ],
   strength: 'medium',
   restsOn: ['shoe', 'slump', 'lean', 'tilt'],
+  chooses: ['screen tilt'],
   unit: 'deg',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

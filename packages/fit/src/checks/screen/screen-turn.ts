@@ -25,6 +25,7 @@ export const screenTurn: Check = {
   ],
   strength: 'strong',
   restsOn: ['lean'],
+  chooses: ['screen turn'],
   unit: 'deg',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

@@ -60,6 +60,7 @@ export const textSize: Check = {
   ],
   strength: 'strong',
   restsOn: ['shoe', 'slump', 'lean', 'aspect'],
+  chooses: ['monitor text'],
   unit: 'arcmin',
   example: {
     fires: `desk Left { width 60in  depth 30in  height 29in }

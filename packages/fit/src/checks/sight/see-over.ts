@@ -40,6 +40,7 @@ export const seeOver: Check = {
   ],
   strength: 'weak',
   restsOn: ['shoe', 'slump', 'lean'],
+  chooses: ['screen bottom', 'screen centre', 'screen top'],
   unit: 'mm',
   example: {
     fires: `room { width 30ft  depth 50ft  stage { edge 40ft  height 36in } }

@@ -31,6 +31,7 @@ export const skirtDrop: Check = {
   ],
   strength: 'weak',
   takesLimit: true,
+  chooses: ['skirt drop'],
   caution:
     'A hem that drags where people walk is a trip. Cloth in a public hall may need a flame certificate: ask the local fire official.',
   unit: 'mm',

@@ -42,6 +42,7 @@ export const skirtRun: Check = {
   ],
   strength: 'weak',
   takesLimit: true,
+  chooses: ['skirt length'],
   unit: 'mm',
   example: {
     fires: `booth "Example" { }

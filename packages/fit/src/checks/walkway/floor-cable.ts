@@ -32,6 +32,7 @@ export const floorCable: Check = {
   ],
   strength: 'strong',
   takesLimit: true,
+  chooses: ['cable slope'],
   caution:
     'A usual drop-over cover is steeper than a ramp for wheelchairs. Power cords may not run through doorways or under ' +
     `floor coverings: ask a licensed electrician. ${PLANNING_AID}`,

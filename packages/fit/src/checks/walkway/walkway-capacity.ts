@@ -36,6 +36,7 @@ export const walkwayCapacity: Check = {
   ],
   strength: 'strong',
   takesLimit: true,
+  chooses: ['seating first'],
   caution:
     'The number of people is what the file says; the load that the building posts rules, and the widest way out may have to be ' +
     `left out of the count. ${PLANNING_AID}`,

@@ -51,6 +51,7 @@ export const walkwayWidth: Check = {
   ],
   strength: 'strong',
   takesLimit: true,
+  chooses: ['seating first'],
   caution: `A published least width is a minimum for one route. ${PLANNING_AID}`,
   unit: 'mm',
   example: {
