@@ -25,11 +25,11 @@ export function bandsOf(choice: Choice): HeightBands {
 export function curveOf(choice: Choice, place: Place): Curve {
   const points = gridOf(choice.within).map((height) => {
     const { rules, heights } = choice.at(place, height);
-    const { people } = place.person;
+    const { person } = place;
     return {
       height,
-      share: sharesOf(rules, 'preferred', heights, people).joint,
-      shareAtLimit: sharesOf(rules, 'outer', heights, people).joint,
+      share: sharesOf(rules, 'preferred', heights, person).joint,
+      shareAtLimit: sharesOf(rules, 'outer', heights, person).joint,
     };
   });
   return { part: choice.kind, of: choice.of, who: place.person.name, posture: place.posture, points };
@@ -41,7 +41,7 @@ function bandOf(choice: Choice, place: Place): PersonBand {
   if (person.kind === 'crowd') {
     const served = gridOf(choice.within).filter((height) => {
       const { rules, heights } = choice.at(place, height);
-      return sharesOf(rules, 'preferred', heights, person.people).joint >= person.wanted;
+      return sharesOf(rules, 'preferred', heights, person).joint >= person.wanted;
     });
     const band = served.length > 0 ? { min: served[0]!, max: served[served.length - 1]! } : undefined;
     return { ...about, basis: 'share', ...(band ? { band } : blocked(weakestOf(choice, place))) };
@@ -72,10 +72,10 @@ function unmetOf(choice: Choice, place: Place): string | undefined {
 
 /** The check that keeps most of a crowd from being served where most of it is. */
 function weakestOf(choice: Choice, place: Place): string | undefined {
-  const { people } = place.person;
+  const { person } = place;
   const tried = gridOf(choice.within).map((height) => {
     const { rules, heights } = choice.at(place, height);
-    return { rules, shares: sharesOf(rules, 'preferred', heights, people) };
+    return { rules, shares: sharesOf(rules, 'preferred', heights, person) };
   });
   const best = tried.reduce((a, b) => (b.shares.joint > a.shares.joint ? b : a));
   return best.rules[best.shares.byRule.indexOf(Math.min(...best.shares.byRule))]?.check;

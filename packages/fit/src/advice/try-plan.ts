@@ -86,7 +86,7 @@ function outcomeOf(scene: Scene, station: Station, person: Person): Pick<Outcome
     const heights = heightsOf(station, posture);
     const rules = scene.rules(station, posture);
     if (!heights || rules.length === 0) return [];
-    const shares = sharesOf(rules, 'preferred', heights, person.people);
+    const shares = sharesOf(rules, 'preferred', heights, person);
     if (person.kind === 'crowd') {
       const weakest = rules[shares.byRule.indexOf(Math.min(...shares.byRule))]!;
       const isServed = verdictOf(shares.joint, 1, person.wanted) === 'pass';

@@ -54,8 +54,8 @@ interface Outcome {
 function outcomeOf(rules: readonly StationRule[], heights: Heights, person: Person): Outcome {
   return {
     heights,
-    preferred: sharesOf(rules, 'preferred', heights, person.people),
-    outer: sharesOf(rules, 'outer', heights, person.people),
+    preferred: sharesOf(rules, 'preferred', heights, person),
+    outer: sharesOf(rules, 'outer', heights, person),
     setting: settingOf(rules, heights, person.dimensions),
   };
 }

@@ -100,17 +100,19 @@ function worsens(choice: Choice, place: Place, value: Millimetres): boolean {
 /** By rule: 0 fails, 1 is marginal, 2 passes, as a finding would say. */
 function ranksAt(choice: Choice, place: Place, value: Millimetres): number[] {
   const { rules, heights } = choice.at(place, value);
-  const { people, wanted } = place.person;
-  const preferred = sharesOf(rules, 'preferred', heights, people).byRule;
-  const outer = sharesOf(rules, 'outer', heights, people).byRule;
-  return preferred.map((share, index) => ['fail', 'marginal', 'pass'].indexOf(verdictOf(share, outer[index]!, wanted)));
+  const { person } = place;
+  const preferred = sharesOf(rules, 'preferred', heights, person).byRule;
+  const outer = sharesOf(rules, 'outer', heights, person).byRule;
+  return preferred.map((share, index) =>
+    ['fail', 'marginal', 'pass'].indexOf(verdictOf(share, outer[index]!, person.wanted)),
+  );
 }
 
 /** Whether a value suits: an operator whose mean body is inside every preferred band, a crowd that reaches its cover. */
 function suits(choice: Choice, place: Place, value: Millimetres): boolean {
   const { rules, heights, merit } = choice.at(place, value);
   if (place.person.kind === 'operator') return merit(heights).miss <= TOLERANCE;
-  return sharesOf(rules, 'preferred', heights, place.person.people).joint >= place.person.wanted;
+  return sharesOf(rules, 'preferred', heights, place.person).joint >= place.person.wanted;
 }
 
 /** No single height serves all: the range that would, if each person is served somewhere in it. */

@@ -181,9 +181,9 @@ function bodyFor(knowledge: Knowledge): BodyParts {
 
 const bodiesByKey = new Map<string, BodyParts>();
 const REMEMBERED_BODIES = 1024;
-/** Up to a megabyte each. */
+/** Up to a megabyte each. More than work at one place: there each is asked for with each of the others. */
 const peopleByKey = new Map<string, People>();
-const REMEMBERED_PEOPLE = 64;
+const REMEMBERED_PEOPLE = 128;
 
 /** What is in the map, or made and put into it; the one not asked for longest gives way. */
 function recall<Value>(map: Map<string, Value>, most: number, key: string, make: () => Value): Value {

@@ -12,17 +12,20 @@ export interface Rule {
   readonly demands: readonly Demand[];
 }
 
-/** All that a rule list asks, as a key for what was computed from it. */
-export function keyOfRules(rules: readonly Rule[]): string {
+/** A number that stands for all that a rule list asks, in keys of what was computed from it: lists that ask the same have the same. */
+export function keyOfRules(rules: readonly Rule[]): number {
   const known = keys.get(rules);
   if (known !== undefined) return known;
-  const key = JSON.stringify(
+  const asked = JSON.stringify(
     rules.map(({ demands }) =>
       demands.map(({ form, preferred, outer }) =>
         [form, preferred.min, preferred.max, outer.min, outer.max].map(keyPart),
       ),
     ),
   );
+  if (numbers.size >= REMEMBERED_RULES) numbers.clear();
+  const key = numbers.get(asked) ?? ++made;
+  numbers.set(asked, key);
   keys.set(rules, key);
   return key;
 }
@@ -32,7 +35,10 @@ function keyPart(part: unknown): unknown {
   return typeof part === 'number' ? String(part) : part;
 }
 
-const keys = new WeakMap<readonly Rule[], string>();
+const keys = new WeakMap<readonly Rule[], number>();
+const numbers = new Map<string, number>();
+const REMEMBERED_RULES = 2000;
+let made = 0;
 
 /** The heights a station offers. A fixed one is a range of one value. */
 export interface Heights {

@@ -9,9 +9,15 @@ import { wholeBody } from '../testing/findings.js';
 import { assess } from '../assess/assess.js';
 import { atLeast, atMost, type Demand } from './demand.js';
 import type { Rule } from './rules.js';
-import { sharesOf } from './shares.js';
+import { sharesOf, type Somebody } from './shares.js';
 
-const women = peopleOf(makeBody({ women: 1, measured: {} }));
+/** As many people as are said. */
+function somebody(women: number, count?: number): Somebody {
+  const body = makeBody({ women, measured: {} });
+  return { body, people: peopleOf(body, count) };
+}
+
+const women = somebody(1);
 
 function rule(check: string, ...demands: Demand[]): Rule {
   return { check, demands };
@@ -69,11 +75,12 @@ describe('the share who are suited by some setting', () => {
     ['adjustable desk', [400, 400], [600, 700]],
     ['both adjustable', [390, 430], [620, 680]],
   ] as const)('%s: as by trying every millimetre', (_, seat, desk) => {
-    const sample = peopleOf(makeBody({ women: 1, measured: {} }), 512);
+    const sample = somebody(1, 512);
+    const { people } = sample;
     const heights = { seat: { min: seat[0], max: seat[1] }, desk: { min: desk[0], max: desk[1] } };
     let tried = 0;
-    for (let person = 0; person < sample.count; person++) {
-      if (someSettingSuits(sample, person, seat, desk)) tried += sample.weights[person]!;
+    for (let person = 0; person < people.count; person++) {
+      if (someSettingSuits(people, person, seat, desk)) tried += people.weights[person]!;
     }
     // 512 persons counted one by one against the same persons integrated over the elbow: counting is the coarser.
     expect(Math.abs(sharesOf(seated, 'preferred', heights, sample).joint - tried)).toBeLessThan(0.02);
@@ -92,8 +99,7 @@ describe('the share who are suited by some setting', () => {
   });
 
   it('stays within half a percentage point of a sample sixteen times as large', () => {
-    const body = makeBody({ women: 0.5, measured: {} });
-    const [usual, large] = [peopleOf(body), peopleOf(body, 1 << 16)];
+    const [usual, large] = [somebody(0.5), somebody(0.5, 1 << 16)];
     for (let seat = 380; seat <= 480; seat += 20) {
       for (const [low, high] of [
         [640, 640],
@@ -129,7 +135,7 @@ describe('properties of shares', () => {
       seat: { min: s, max: s + ds },
       desk: { min: d, max: d + dd },
     }));
-  const few = peopleOf(makeBody({ women: 0.5, measured: {} }), 256);
+  const few = somebody(0.5, 256);
 
   it('lie in 0..1, and no rule is met by fewer people than all rules at once', () => {
     fc.assert(
@@ -166,7 +172,7 @@ describe('properties of shares', () => {
 
 describe('what is known and what is asked', () => {
   const place = { seat: { min: 360, max: 440 }, desk: { min: 600, max: 700 } };
-  const few = peopleOf(makeBody({ women: 0.5, measured: {} }), 256);
+  const few = somebody(0.5, 256);
 
   it('the share of all rules at once falls, or stays, when any one limit tightens', () => {
     fc.assert(

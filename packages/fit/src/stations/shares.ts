@@ -1,3 +1,4 @@
+import type { Body } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import { type People, shareOf } from '../bodies/people.js';
 import type { Share } from '../units.js';
@@ -5,6 +6,12 @@ import { boundsOf, type Settable, variableOf } from './bounds.js';
 import { type Demand, type Level, tolerant } from './demand.js';
 import { keyOfRules, type Heights, type Rule } from './rules.js';
 import { SettingsOfAll } from './settings-of-all.js';
+
+/** A body, and the people that it may be, who are made when they are asked for. */
+export interface Somebody {
+  readonly body: Body;
+  readonly people: People;
+}
 
 export interface RuleShares {
   /** By rule: the share who meet it at the setting that suits them best. */
@@ -19,21 +26,24 @@ export interface RuleShares {
  * its own dimension instead of counted, so that a share moves smoothly. Bodies count as the survey wrote them down, in whole
  * millimetres (the usual continuity correction): half a millimetre at a steep bound is most of a percentage point.
  */
-export function sharesOf(rules: readonly Rule[], level: Level, heights: Heights, people: People): RuleShares {
-  const ofPeople = remembered.get(people) ?? new Map<string, RuleShares>();
-  remembered.set(people, ofPeople);
+export function sharesOf(rules: readonly Rule[], level: Level, heights: Heights, somebody: Somebody): RuleShares {
+  const ofBody = remembered.get(somebody.body) ?? new Map<string, RuleShares>();
+  remembered.set(somebody.body, ofBody);
   const { seat, desk } = heights;
   const key = `${level} ${seat.min} ${seat.max} ${desk.min} ${desk.max} ${keyOfRules(rules)}`;
-  const known = ofPeople.get(key);
+  const known = ofBody.get(key);
   if (known) return known;
-  if (ofPeople.size >= REMEMBERED_SHARES) ofPeople.clear();
-  const shares = count(rules, level, heights, people);
-  ofPeople.set(key, shares);
+  if (ofBody.size >= REMEMBERED_SHARES) ofBody.clear();
+  const shares = count(rules, level, heights, somebody.people);
+  ofBody.set(key, shares);
   return shares;
 }
 
-/** The same people at the same place give the same shares: a keystroke elsewhere in the file costs nothing here. */
-const remembered = new WeakMap<People, Map<string, RuleShares>>();
+/**
+ * The same body at the same place gives the same shares: a keystroke elsewhere in the file costs nothing here. They outlive the people that
+ * they were counted over, of whom only so many are kept at a time.
+ */
+const remembered = new WeakMap<Body, Map<string, RuleShares>>();
 const REMEMBERED_SHARES = 300;
 
 function count(rules: readonly Rule[], level: Level, heights: Heights, people: People): RuleShares {

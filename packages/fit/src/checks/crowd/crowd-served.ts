@@ -59,8 +59,8 @@ function judge(scene: Scene, station: Station, posture: Posture, crowd: Person):
   const heights = heightsOf(station, posture);
   const rules = scene.rules(station, posture);
   if (!heights || rules.length === 0) return undefined;
-  const preferred = sharesOf(rules, 'preferred', heights, crowd.people);
-  const outer = sharesOf(rules, 'outer', heights, crowd.people);
+  const preferred = sharesOf(rules, 'preferred', heights, crowd);
+  const outer = sharesOf(rules, 'outer', heights, crowd);
   const verdict = verdictOf(preferred.joint, outer.joint, crowd.wanted);
   const weakest = rules[preferred.byRule.indexOf(Math.min(...preferred.byRule))]!;
   const limit = verdict === 'fail' ? 0.5 : crowd.wanted;
