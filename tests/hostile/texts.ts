@@ -65,6 +65,13 @@ export const hostile: readonly Hostile[] = [
     says: /more than 100 people can share a workstation/,
   },
   {
+    name: 'as many people at a workstation as there may be',
+    text:
+      `${head}${operators(100)}\nstool Tall { seat 24in..33in }\ndesk D { height 38in  width 60in  depth 30in }\n` +
+      `workstation W { desk D  stool Tall  posture sit, stand  operators ${people(100).join(', ')} }`,
+    says: undefined,
+  },
+  {
     name: 'names that objects have',
     text: names('__proto__', 'constructor', 'toString', 'hasOwnProperty', 'valueOf'),
     says: undefined,

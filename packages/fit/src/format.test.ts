@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatAges, formatLength, formatRange, listOf, typeLength } from './format.js';
+import { formatAges, formatLength, formatRange, listOf, named, typeLength } from './format.js';
 
 describe('feet and inches', () => {
   it.each([
@@ -51,6 +51,11 @@ describe('lengths in other units', () => {
 it('ages are one or a span', () => {
   expect(formatAges({ min: 14, max: 14 })).toBe('14 years old');
   expect(formatAges({ min: 14, max: 17 })).toBe('14 to 17 years old');
+});
+
+it('many people are a number', () => {
+  expect(named(['Noor', 'Tobias', 'Priya', 'Sam'])).toBe('Noor, Tobias, Priya and Sam');
+  expect(named(['Noor', 'Tobias', 'Priya', 'Sam', 'Kofi'])).toBe('5 people');
 });
 
 it('lists end with their conjunction', () => {

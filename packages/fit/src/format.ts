@@ -94,16 +94,23 @@ export function possessive(name: string): string {
   return name.endsWith('s') ? `${name}’` : `${name}’s`;
 }
 
+/** People by name. More than a few are a crowd to read: they are counted. */
+export function named(names: readonly string[]): string {
+  return names.length <= MOST_NAMES ? listOf(names) : say`${names.length} people`;
+}
+
+const MOST_NAMES = 4;
+
 /** What a change does: 'suits Noor and Tobias, but no longer Priya'. */
 export function effectOf(suited: readonly string[], lost: readonly string[]): string {
-  return lost.length === 0 ? say`suits ${listOf(suited)}` : say`suits ${listOf(suited)}, but no longer ${listOf(lost)}`;
+  return lost.length === 0 ? say`suits ${named(suited)}` : say`suits ${named(suited)}, but no longer ${named(lost)}`;
 }
 
 /** What a change does that suits nobody: 'nearest for Noor, but no longer Priya'. */
 export function nearestOf(own: readonly string[], lost: readonly string[]): string {
   return lost.length === 0
-    ? say`nearest for ${listOf(own)}`
-    : say`nearest for ${listOf(own)}, but no longer ${listOf(lost)}`;
+    ? say`nearest for ${named(own)}`
+    : say`nearest for ${named(own)}, but no longer ${named(lost)}`;
 }
 
 function inches(length: Millimetres): string {

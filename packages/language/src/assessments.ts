@@ -1,4 +1,4 @@
-import type { AstNode, LangiumDocument } from 'langium';
+import { type AstNode, type Cancellation, interruptAndCheck, type LangiumDocument } from 'langium';
 import type { Assessment, Booth, StationAdvice } from '@boothwright/fit';
 import { isBooth, readBooth } from './reading/reader.js';
 import type { Computation } from './computation.js';
@@ -54,16 +54,42 @@ export class Assessments {
     return advice.get(workstation);
   }
 
+  /** Assesses a document step by step, so that a change of it does not have to wait until all is known: then this is cancelled. */
+  async prepare(document: LangiumDocument, token: Cancellation.CancellationToken): Promise<void> {
+    const { Computation, workspace } = this.services;
+    if (!isBooth(document) || !Computation.assessing) return;
+    const visible = workspace.Imports.visibleFrom(document);
+    if (this.stillKnown(document, visible)) return;
+    const start = performance.now();
+    const booth = readBooth(document, visible);
+    const steps = Computation.assessing(booth);
+    let step = steps.next();
+    while (!step.done) {
+      await interruptAndCheck(token);
+      step = steps.next();
+    }
+    this.keep(document, visible, { booth, assessment: step.value, took: performance.now() - start });
+  }
+
   private lookUp(document: LangiumDocument): Known | undefined {
     if (!isBooth(document)) return undefined;
     const visible = this.services.workspace.Imports.visibleFrom(document);
-    const roots = visible.map(({ parseResult }) => parseResult.value);
-    const known = this.known.get(document.parseResult.value);
-    if (known?.roots.length === roots.length && known.roots.every((root, index) => root === roots[index])) return known;
+    const known = this.stillKnown(document, visible);
+    if (known) return known;
     const start = performance.now();
     const booth = readBooth(document, visible);
     const assessment = this.services.Computation.assess(booth);
-    const assessed = { booth, assessment, took: performance.now() - start };
+    return this.keep(document, visible, { booth, assessment, took: performance.now() - start });
+  }
+
+  private stillKnown(document: LangiumDocument, visible: readonly LangiumDocument[]): Known | undefined {
+    const known = this.known.get(document.parseResult.value);
+    const isSame = visible.every(({ parseResult }, index) => parseResult.value === known?.roots[index]);
+    return isSame && known?.roots.length === visible.length ? known : undefined;
+  }
+
+  private keep(document: LangiumDocument, visible: readonly LangiumDocument[], assessed: Assessed): Known {
+    const roots = visible.map(({ parseResult }) => parseResult.value);
     const fresh = { roots, assessed, advice: new Map<string, StationAdvice | undefined>() };
     this.known.set(document.parseResult.value, fresh);
     return fresh;

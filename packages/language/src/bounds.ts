@@ -1,6 +1,6 @@
 /**
- * How much a booth may be. Far beyond any hall, and small enough that whatever a file holds is answered in seconds and in a few hundred
- * megabytes. What exceeds a bound gets a message that says so.
+ * How much a booth may be. Far beyond any hall, and small enough that whatever a file holds is answered in less than half a minute and in
+ * half a gigabyte; an editor goes on typing meanwhile. What exceeds a bound gets a message that says so.
  */
 export const bounds = {
   /** Of one file, and of a file with all that it imports; UTF-16 units. */
@@ -17,7 +17,7 @@ export const bounds = {
   /** People who share a workstation; more are a crowd. */
   people: 100,
   /** People at all workstations, each counted where they work. */
-  places: 4000,
+  places: 2000,
   /** Placed desks and racks. */
   pieces: 2000,
   /** Faults that are shown of one file. */

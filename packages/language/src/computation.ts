@@ -3,6 +3,7 @@ import {
   advise,
   adviseStation,
   assess,
+  assessing,
   type Assessment,
   type Booth,
   checks,
@@ -11,11 +12,14 @@ import {
   remediesOf,
   type Remedy,
   type StationAdvice,
+  type Steps,
 } from '@boothwright/fit';
 
 /** What the language asks of the computation. */
 export interface Computation {
   assess(booth: Booth): Assessment;
+  /** The same in steps, for an editor that must not wait for all of it. */
+  assessing?(booth: Booth): Steps<Assessment>;
   /** What to change of one property. */
   remediesOf(booth: Booth, property: HeightPart | ChosenProperty): readonly Remedy[];
   /** What would fit everywhere, with curves and what to buy. */
@@ -33,6 +37,7 @@ export interface Computation {
 /** The checks and the advice of the product. */
 export const product: Computation = {
   assess: (booth) => assess(booth),
+  assessing: (booth) => assessing(booth),
   remediesOf: (booth, property) => remediesOf(booth, property),
   advise: (booth) => advise(booth),
   adviseStation: (booth, workstation) => adviseStation(booth, workstation),

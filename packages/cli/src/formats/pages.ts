@@ -2,7 +2,7 @@ import type { IssueCode } from '@boothwright/language';
 import { faultHelp } from '@boothwright/language/fault-help';
 import { type Page, pageOfFault, type PagePart } from '@boothwright/report';
 import picocolors from 'picocolors';
-import wrapAnsi from 'wrap-ansi';
+import { wrapAnsi } from 'fast-wrap-ansi';
 
 /** The page behind a code of the text. */
 export function faultPage(code: IssueCode): Page {

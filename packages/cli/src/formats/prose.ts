@@ -1,5 +1,5 @@
 import { stripVTControlCharacters } from 'node:util';
-import wrapAnsi from 'wrap-ansi';
+import { wrapAnsi } from 'fast-wrap-ansi';
 
 /** One line without control characters and without turns of direction: a name in a file must not drive the terminal. */
 export function plain(text: string): string {

@@ -1,10 +1,7 @@
 import type { LeftOut, Plan } from '../assessment.js';
-import { formatRange, formatShare, inPosture, listOf } from '../format.js';
+import { formatRange, formatShare, inPosture, listOf, named } from '../format.js';
 import type { Scene } from '../scene/scene.js';
 import { say } from '../words/say.js';
-
-/** More names than this are a crowd to read: they are counted. */
-const NAMES = 4;
 
 /** What to do, then whom it serves: 'Set the desk Left to 41 1/4 in: serves 1 of 3, most likely Noor too, not Priya'. */
 export function titleOf(scene: Scene, plan: Outlook, sitsAndStands: SitsAndStands): string {
@@ -61,8 +58,4 @@ function outcome(of: readonly LeftOut[], sitsAndStands: SitsAndStands): string {
 function isInOnePosture(of: readonly LeftOut[], sitsAndStands: SitsAndStands): boolean {
   const { who, posture } = of[0]!;
   return sitsAndStands(who) && of.every((one) => one.posture === posture);
-}
-
-function named(names: readonly string[]): string {
-  return names.length <= NAMES ? listOf(names) : say`${names.length} people`;
 }

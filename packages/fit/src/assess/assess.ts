@@ -18,12 +18,18 @@ import { makeScene, type Scene } from '../scene/scene.js';
 import { askOnce } from './ask-once.js';
 import { assessStations, type StationAssessment } from './by-station.js';
 import { finished } from './finished.js';
+import { type Steps, taken } from './steps.js';
 
 /** Everything the checks say of a booth, and the figures behind it. Pure: the same booth gives the same assessment. */
 export function assess(booth: Booth, checks: readonly Check[] = catalogue): Assessment {
+  return taken(assessing(booth, checks));
+}
+
+/** The same in steps: each workstation that is not known yet, and each check of the whole booth. */
+export function* assessing(booth: Booth, checks: readonly Check[] = catalogue): Steps<Assessment> {
   const scene = makeScene(booth, checks);
-  const stations = assessStations(scene, checks);
-  const findings = askOnce(eachOf(scene, checks, stations));
+  const stations = yield* assessStations(scene, checks);
+  const findings = askOnce(yield* eachOf(scene, checks, stations));
   const screens = stations.flatMap((each) => each.screens);
   let sketch: SketchFigures | undefined;
   return {
@@ -43,7 +49,7 @@ export function assess(booth: Booth, checks: readonly Check[] = catalogue): Asse
 /** What every check says on its own, each asking for what it lacks. */
 export function findingsOfEach(booth: Booth, checks: readonly Check[] = catalogue): readonly Finding[] {
   const scene = makeScene(booth, checks);
-  return eachOf(scene, checks, assessStations(scene, checks));
+  return taken(eachOf(scene, checks, taken(assessStations(scene, checks))));
 }
 
 /**
@@ -57,7 +63,7 @@ export function remediesOf(
 ): readonly Remedy[] {
   const scene = makeScene(booth, checks);
   const asked = checks.filter((check) => isChosenBy(check, property));
-  return eachOf(scene, asked, assessStations(scene, checks))
+  return taken(eachOf(scene, asked, taken(assessStations(scene, checks))))
     .filter(({ verdict }) => verdict !== 'pass')
     .flatMap(({ remedies }) => remedies);
 }
@@ -68,13 +74,18 @@ function isChosenBy({ rule, chooses }: Check, property: HeightPart | ChosenPrope
     : chooses?.includes(property) === true;
 }
 
-function eachOf(scene: Scene, checks: readonly Check[], stations: readonly StationAssessment[]): readonly Finding[] {
+function* eachOf(
+  scene: Scene,
+  checks: readonly Check[],
+  stations: readonly StationAssessment[],
+): Steps<readonly Finding[]> {
   const found = new Map<Check, Finding[]>(checks.map((check) => [check, []]));
   for (const { findings } of stations) for (const [check, own] of findings) found.get(check)?.push(...own);
   for (const check of checks) {
     if (!check.find || check.ofEachStation) continue;
     const own = found.get(check)!;
     for (const draft of check.find(scene)) own.push(finished(check, draft, scene.booth));
+    yield;
   }
   return checks.flatMap((check) => found.get(check)!);
 }

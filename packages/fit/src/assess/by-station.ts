@@ -8,6 +8,7 @@ import type { Station } from '../stations/station.js';
 import { languageSpoken } from '../words/say.js';
 import { assessBodies } from './body-findings.js';
 import { finished } from './finished.js';
+import type { Steps } from './steps.js';
 
 /** What the checks that ask each workstation by itself say of one. */
 export interface StationAssessment {
@@ -22,12 +23,13 @@ export interface StationAssessment {
 /**
  * Each station is assessed in a booth cut down to what it refers to and to the stations that share its desk or seat, whose people its
  * remedies must not forget. So nothing else can matter to it, and as long as all of that is the same (the same objects), so is
- * the answer.
+ * the answer. Each that is found anew is a step.
  */
-export function assessStations(scene: Scene, checks: readonly Check[]): readonly StationAssessment[] {
+export function* assessStations(scene: Scene, checks: readonly Check[]): Steps<readonly StationAssessment[]> {
   const surroundings = new Surroundings(scene, checks);
   const known = ofWorkstation(checks);
-  return scene.stations.map((station) => {
+  const all: StationAssessment[] = [];
+  for (const station of scene.stations) {
     const parts = surroundings.partsOf(station);
     const last = known.get(station.workstation);
     const isKnown = last !== undefined && isSame(last.parts, parts);
@@ -37,8 +39,10 @@ export function assessStations(scene: Scene, checks: readonly Check[]): readonly
     if (!isKnown) known.set(station.workstation, { parts, assessment });
     adoptEyes(scene, station, assessment.eyes);
     adoptKept(station, assessment.kept);
-    return assessment;
-  });
+    all.push(assessment);
+    if (!isKnown) yield;
+  }
+  return all;
 }
 
 /** The last assessment of a workstation, and all that it rests on. */

@@ -1,6 +1,6 @@
 import type { Remedy } from '../assessment.js';
 import type { Posture } from '../booth.js';
-import { listOf, typeLength, effectOf, inPosture, nearestOf } from '../format.js';
+import { effectOf, inPosture, named, nearestOf, typeLength } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Demand } from '../stations/demand.js';
@@ -130,7 +130,7 @@ function adjustable(scene: Scene, choice: Choice): Remedy[] {
   if (same(min, max)) return [];
   return [
     {
-      title: say`No single height serves ${listOf(names(operators))}: make ${choice.label} adjustable from ${scene.length(min)} to ${scene.length(max)}`,
+      title: say`No single height serves ${named(names(operators))}: make ${choice.label} adjustable from ${scene.length(min)} to ${scene.length(max)}`,
       changes: [
         { origin: choice.origin, text: `${typeLength(min, scene.booth.show)}..${typeLength(max, scene.booth.show)}` },
       ],
