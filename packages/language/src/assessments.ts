@@ -54,7 +54,10 @@ export class Assessments {
     return advice.get(workstation);
   }
 
-  /** Assesses a document step by step, so that a change of it does not have to wait until all is known: then this is cancelled. */
+  /**
+   * Assesses a document step by step, so that a change of it does not have to wait until all is known: then this is cancelled. What breaks
+   * the checks breaks them again where the answer is asked for, which says so.
+   */
   async prepare(document: LangiumDocument, token: Cancellation.CancellationToken): Promise<void> {
     const { Computation, workspace } = this.services;
     if (!isBooth(document) || !Computation.assessing) return;
@@ -63,12 +66,19 @@ export class Assessments {
     const start = performance.now();
     const booth = readBooth(document, visible);
     const steps = Computation.assessing(booth);
-    let step = steps.next();
-    while (!step.done) {
+    const next = () => {
+      try {
+        return steps.next();
+      } catch {
+        return undefined;
+      }
+    };
+    let step = next();
+    while (step && !step.done) {
       await interruptAndCheck(token);
-      step = steps.next();
+      step = next();
     }
-    this.keep(document, visible, { booth, assessment: step.value, took: performance.now() - start });
+    if (step) this.keep(document, visible, { booth, assessment: step.value, took: performance.now() - start });
   }
 
   private lookUp(document: LangiumDocument): Known | undefined {

@@ -4,7 +4,6 @@ import {
   DefaultDocumentValidator,
   type LangiumDocument,
   interruptAndCheck,
-  isOperationCancelled,
   type ValidationOptions,
   WorkspaceCache,
 } from 'langium';
@@ -42,7 +41,7 @@ export class BoothValidator extends DefaultDocumentValidator {
     const faults = this.faultsOf(document);
     await this.services.FaultsOnRequest.lead(document);
     await interruptAndCheck(token);
-    await this.services.Assessments.prepare(document, token).catch(unlessCancelled);
+    await this.services.Assessments.prepare(document, token);
     const visible = this.services.workspace.Imports.visibleFrom(document);
     const hasFaults = faults.length > 0 || visible.some((each) => each !== document && isFaulty(each));
     return [...faults, ...this.findings(document, hasFaults).map((each) => this.linked(each))];
@@ -113,11 +112,6 @@ export class BoothValidator extends DefaultDocumentValidator {
       data,
     };
   }
-}
-
-/** What breaks the checks breaks them again when the findings are asked for, which say so. */
-function unlessCancelled(error: unknown): void {
-  if (isOperationCancelled(error)) throw error;
 }
 
 const unnecessary: DiagnosticTag = 1;

@@ -1,3 +1,4 @@
+import { withName } from '../../lookup.js';
 import type { Missing } from '../../assessment.js';
 import type { Monitor, Workstation } from '../../booth.js';
 import { quantileOf } from '../../bodies/people.js';
@@ -82,20 +83,19 @@ workstation Words { desk Left  chair Low  operators Noor  monitor Lyrics { setba
   ],
 };
 
-/** What passes rests on the station alone; advice asks everybody who looks at the monitor, wherever that is. */
+/** How it looks rests on the station alone; advice asks everybody who looks at the monitor, wherever that is. */
 function textAt(scene: Scene, station: Station): readonly FindingDraft[] {
-  const look = () =>
+  const looks = keep(station, 'how large text looks', () =>
     eachViewAt(
       scene,
       station,
       (what) => say`Cannot say how large the text looks on ${what}.`,
       (eyes, view) => (lacksText(view.monitor) ? undefined : judge(scene, eyes, view)),
-    );
-  const passed = keep(station, 'text that is large enough', () => {
-    const drafts = look();
-    return drafts.every(({ verdict }) => verdict === 'pass') ? drafts : undefined;
-  });
-  return passed ?? look();
+    ),
+  );
+  return looks.map((draft) =>
+    draft.verdict === 'marginal' || draft.verdict === 'fail' ? advised(scene, draft) : draft,
+  );
 }
 
 function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
@@ -122,26 +122,23 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
     share,
     shareAtLimit,
     origin: monitor.text!.origin ?? monitor.origin,
-    ...(verdict === 'pass'
-      ? {
-          message: say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}: easy to read.`,
-        }
-      : advised(
-          scene,
-          monitor,
-          measured < EASY
-            ? say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}; ${EASY} read easily, below ${LEAST} eyes strain.`
-            : say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}, and less to eyes farther off; ${EASY} read easily, below ${LEAST} eyes strain.`,
-        )),
+    message:
+      verdict === 'pass'
+        ? say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}: easy to read.`
+        : measured < EASY
+          ? say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}; ${EASY} read easily, below ${LEAST} eyes strain.`
+          : say`Capitals on ${name} are ${high} mm high, ${angle} arcminutes at ${distance}, for ${who}, and less to eyes farther off; ${EASY} read easily, below ${LEAST} eyes strain.`,
   };
 }
 
-function advised(scene: Scene, monitor: Monitor, what: string): Pick<FindingDraft, 'message' | 'remedies'> {
+function advised(scene: Scene, draft: FindingDraft): FindingDraft {
+  const monitor = withName(scene.booth.monitors, draft.subject.name)!;
   const text = sizeFor(monitor, farthest(scene, monitor));
   const title = say`Make the smallest text of ${monitor.name} ${text}: easy to read for everyone who looks at it`;
   const origin = monitor.text!.origin;
   return {
-    message: `${what} ${say`Make the smallest text ${text}.`}`,
+    ...draft,
+    message: `${draft.message} ${say`Make the smallest text ${text}.`}`,
     remedies: origin ? [{ title, changes: [{ origin, text }], safe: true }] : [],
   };
 }
@@ -165,19 +162,26 @@ function farthest(scene: Scene, monitor: Monitor): Millimetres {
   remembered.set(scene, ofScene);
   const known = ofScene.get(monitor);
   if (known !== undefined) return known;
-  const distances = scene.stations.flatMap((station) => {
-    const views = viewsAt(station).views.filter(({ name }) => name === monitor.name);
-    if (views.length === 0) return [];
-    return eyesAt(scene, station).flatMap(({ person, all }) =>
-      views.map((view) => {
-        const column = all.eye.map((eye, index) => distanceOf(view, eye, all.desk[index]!));
-        return quantileOf(person.people, column, person.wanted);
-      }),
+  const distances = scene.stations
+    .filter(({ workstation }) => watchedAt(workstation).includes(monitor.name))
+    .map((station) =>
+      keep(station, `the farthest from ${monitor.name}`, () => farthestAt(scene, station, monitor.name)),
     );
-  });
   const distance = Math.max(...distances);
   ofScene.set(monitor, distance);
   return distance;
+}
+
+function farthestAt(scene: Scene, station: Station, monitor: string): Millimetres {
+  const views = viewsAt(station).views.filter(({ name }) => name === monitor);
+  if (views.length === 0) return -Infinity;
+  const distances = eyesAt(scene, station).flatMap(({ person, all }) =>
+    views.map((view) => {
+      const column = all.eye.map((eye, index) => distanceOf(view, eye, all.desk[index]!));
+      return quantileOf(person.people, column, person.wanted);
+    }),
+  );
+  return Math.max(...distances);
 }
 
 const remembered = new WeakMap<Scene, Map<Monitor, Millimetres>>();
