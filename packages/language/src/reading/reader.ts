@@ -41,11 +41,7 @@ import { usedBlocks } from './used.js';
  * imported furniture, screens and people only those that are used count. What is faulty is left out, not guessed.
  * `instead` is a block to read in place of one of the file.
  */
-export function readBooth(
-  document: LangiumDocument,
-  visible: readonly LangiumDocument[],
-  instead?: Instead,
-): Booth {
+export function readBooth(document: LangiumDocument, visible: readonly LangiumDocument[], instead?: Instead): Booth {
   const roots = rootsOf(visible);
   const counted = (block: Block) => (block === instead?.of ? instead.block : block);
   const own = roots[0]?.blocks ?? [];
