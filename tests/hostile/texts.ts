@@ -85,6 +85,11 @@ export const hostile: readonly Hostile[] = [
   { name: 'every space of Unicode', text: spaces(), says: undefined },
   { name: 'half of a character', text: 'booth "\ud800" { }', says: undefined },
   {
+    name: 'half of a character in a path',
+    text: 'import "hall\udfff.booth"\nbooth "Hall" { }',
+    says: /holds half of a character|no readable file `hall\ufffd\.booth`/,
+  },
+  {
     name: 'a number beyond all',
     text: `${head}desk A { width 1e400in  depth ${'9'.repeat(400)}in }`,
     says: /`e400in` is no unit/,

@@ -92,6 +92,7 @@ export function faultOfPath(path: string): string | undefined {
   if (path.includes('\\')) return say`Write the path with /: "${path.replace(/\\+/g, '/')}".`;
   if (path.startsWith('/') || /^[a-z]:/i.test(path))
     return say`Write the path from this file, such as "../furniture.booth".`;
+  if (/\p{Surrogate}/u.test(path)) return say`The path holds half of a character: write the name of the file anew.`;
   if (!path.endsWith('.booth')) return say`Only .booth files can be imported.`;
   return undefined;
 }
