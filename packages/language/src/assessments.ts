@@ -1,5 +1,5 @@
 import { type AstNode, type Cancellation, interruptAndCheck, type LangiumDocument } from 'langium';
-import type { Assessment, Booth, StationAdvice } from '@boothwright/fit';
+import type { Assessment, Booth, StationAdvice, Steps } from '@boothwright/fit';
 import { isBooth, readBooth } from './reading/reader.js';
 import type { Computation } from './computation.js';
 import type { Imports } from './workspace/imports.js';
@@ -56,7 +56,7 @@ export class Assessments {
 
   /**
    * Assesses a document step by step, so that a change of it does not have to wait until all is known: then this is cancelled. What breaks
-   * the checks breaks them again where the answer is asked for, which says so.
+   * breaks again where the answer is asked for, which says so.
    */
   async prepare(document: LangiumDocument, token: Cancellation.CancellationToken): Promise<void> {
     const { Computation, workspace } = this.services;
@@ -64,8 +64,7 @@ export class Assessments {
     const visible = workspace.Imports.visibleFrom(document);
     if (this.stillKnown(document, visible)) return;
     const start = performance.now();
-    const booth = readBooth(document, visible);
-    const steps = Computation.assessing(booth);
+    const steps = assessedIn(document, visible, Computation.assessing.bind(Computation));
     const next = () => {
       try {
         return steps.next();
@@ -78,7 +77,7 @@ export class Assessments {
       await interruptAndCheck(token);
       step = next();
     }
-    if (step) this.keep(document, visible, { booth, assessment: step.value, took: performance.now() - start });
+    if (step) this.keep(document, visible, { ...step.value, took: performance.now() - start });
   }
 
   private lookUp(document: LangiumDocument): Known | undefined {
@@ -104,4 +103,14 @@ export class Assessments {
     this.known.set(document.parseResult.value, fresh);
     return fresh;
   }
+}
+
+/** Reading the booth belongs to the first step. */
+function* assessedIn(
+  document: LangiumDocument,
+  visible: readonly LangiumDocument[],
+  assessing: (booth: Booth) => Steps<Assessment>,
+): Steps<Omit<Assessed, 'took'>> {
+  const booth = readBooth(document, visible);
+  return { booth, assessment: yield* assessing(booth) };
 }

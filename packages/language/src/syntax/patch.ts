@@ -45,12 +45,13 @@ function exchangeIn(old: ParseResult, text: string, parse: Parse): Exchange | un
   const root = old.value;
   const rootCst = root.$cstNode;
   if (!isDocument(root) || !rootCst || !isClean(old) || text.length > bounds.characters) return undefined;
-  const { growth, ...change } = differenceBetween(rootCst.root.fullText, text);
+  const change = differenceBetween(rootCst.root.fullText, text);
   const index = blockAround(root.blocks, change);
   const block = root.blocks[index];
   const cst = block?.$cstNode;
   if (!block || !cst || !isDelimited(block)) return undefined;
   const start = cst.offset;
+  const { growth } = change;
   const end = cst.end + growth;
   const made = onlyBlock(parse(text.slice(start, end)), end - start);
   return made?.kind === block.kind ? { root, index, block: made, growth } : undefined;
@@ -61,7 +62,7 @@ function isClean({ lexerErrors, parserErrors }: ParseResult): boolean {
 }
 
 /** The index of the block inside whose braces all of the change lies; −1 if there is none. */
-function blockAround(blocks: readonly Block[], change: Omit<Difference, 'growth'>): number {
+function blockAround(blocks: readonly Block[], change: Difference): number {
   let low = 0;
   let high = blocks.length - 1;
   while (low < high) {
