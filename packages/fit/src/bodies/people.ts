@@ -94,6 +94,31 @@ export function shareOf({ count, personsPerSex, weights }: People, holds: (perso
   return Math.min(1, share);
 }
 
+/** The share of people whose number in a column lies from `min` to `max`. It is counted only if that divides them. */
+export function shareWithin(people: People, column: Float64Array, min: number, max: number): Share {
+  const { least, most } = endsOf(column);
+  if (least >= min && most <= max) return 1;
+  if (most < min || least > max) return 0;
+  return shareOf(people, (person) => column[person]! >= min && column[person]! <= max);
+}
+
+/** The least and the greatest number of a column of people, which stays as it is. */
+export function endsOf(column: Float64Array): { readonly least: number; readonly most: number } {
+  const known = ends.get(column);
+  if (known) return known;
+  let least = Infinity;
+  let most = -Infinity;
+  for (let person = 0; person < column.length; person++) {
+    if (column[person]! < least) least = column[person]!;
+    if (column[person]! > most) most = column[person]!;
+  }
+  const found = { least, most };
+  ends.set(column, found);
+  return found;
+}
+
+const ends = new WeakMap<Float64Array, { readonly least: number; readonly most: number }>();
+
 /** The value that a share `p` of people stays below, in one column. */
 export function quantileOf({ count, personsPerSex, weights }: People, column: Float64Array, p: Share): number {
   const sexes = Array.from({ length: count / personsPerSex }, (_, sex) => {

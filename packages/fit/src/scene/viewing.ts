@@ -1,7 +1,7 @@
 import { withName } from '../lookup.js';
 import type { Monitor, Posture, ScreenUse } from '../booth.js';
 import type { Body } from '../bodies/body.js';
-import { shareOf, type People } from '../bodies/people.js';
+import { shareOf, shareWithin, type People } from '../bodies/people.js';
 import type { Missing } from '../assessment.js';
 import { keyOfRules, settingOf, settingsOf, type Heights, type Rule } from '../stations/rules.js';
 import {
@@ -13,7 +13,7 @@ import {
   type Person,
   type Station,
 } from '../stations/station.js';
-import { degrees, radians, type Degrees, type Millimetres, type Share } from '../units.js';
+import { degrees, radians, type Degrees, type Millimetres, type Range, type Share } from '../units.js';
 import type { Scene } from './scene.js';
 
 /** A person's eye and desk, in one posture: of the mean body, and of everybody the body may be. */
@@ -26,7 +26,14 @@ export interface Eyes {
   /** The same for places at which everybody's eyes are the same, if the body is. */
   readonly key: string;
   /** Made when it is asked for. */
-  readonly all: { readonly eye: Float64Array; readonly desk: Float64Array };
+  readonly all: AllEyes;
+}
+
+/** Heights of the eye and of the desk, and of the eye over the desk: a column of everybody each. */
+export interface AllEyes {
+  readonly eye: Float64Array;
+  readonly desk: Float64Array;
+  readonly overDesk: Float64Array;
 }
 
 /** Eyes of everyone at a station in each posture it is used in; a posture whose heights are unknown is left out. */
@@ -99,9 +106,9 @@ function eyeAbove(
 }
 
 /** Eye and desk heights of everybody that a body may be; the same as last time if nothing that they depend on changed. */
-function everybody({ station, person, posture, key }: Eyes, rules: readonly Rule[], heights: Heights): Eyes['all'] {
+function everybody({ station, person, posture, key }: Eyes, rules: readonly Rule[], heights: Heights): AllEyes {
   const { people } = person;
-  const ofPeople = everybodyOf.get(people) ?? new Map<string, Eyes['all']>();
+  const ofPeople = everybodyOf.get(people) ?? new Map<string, AllEyes>();
   everybodyOf.set(people, ofPeople);
   const known = ofPeople.get(key);
   if (known) return known;
@@ -109,15 +116,19 @@ function everybody({ station, person, posture, key }: Eyes, rules: readonly Rule
   const column = people.column(posture === 'sit' ? 'sittingEyeHeight' : 'standingEyeHeight');
   const above = posture === 'sit' ? -station.slump : station.shoe;
   const eye = new Float64Array(people.count);
-  for (let each = 0; each < eye.length; each++)
-    eye[each] = column[each]! + above + (posture === 'sit' ? seat[each]! : 0);
-  const all = { eye, desk };
+  const overDesk = new Float64Array(people.count);
+  for (let each = 0; each < eye.length; each++) {
+    const height = column[each]! + above + (posture === 'sit' ? seat[each]! : 0);
+    eye[each] = height;
+    overDesk[each] = height - desk[each]!;
+  }
+  const all = { eye, desk, overDesk };
   if (ofPeople.size >= REMEMBERED_PLACES) ofPeople.clear();
   ofPeople.set(key, all);
   return all;
 }
 
-const everybodyOf = new WeakMap<People, Map<string, Eyes['all']>>();
+const everybodyOf = new WeakMap<People, Map<string, AllEyes>>();
 /** A hundred kilobytes each. */
 const REMEMBERED_PLACES = 8;
 
@@ -217,43 +228,16 @@ export function distanceTo(view: View, height: Millimetres, eye: Millimetres): M
   return Math.hypot(view.level, height - eye);
 }
 
-/** The straight line from the middle of a screen to an eye so high over it: `distanceTo` for thousands. */
-export function distanceOver({ level }: View, rise: Millimetres): Millimetres {
-  return Math.sqrt(level * level + rise * rise);
-}
-
-/**
- * Whether something holds of the height of a person's eyes over the middle of a screen. It takes everybody's heights and the person's
- * number: a function that is handed a number with a fraction has it put into memory, four thousand times a share.
- */
-export type HoldsOver = (rises: Float64Array, person: number) => boolean;
-
-/** The share of everybody a body may be for whom something holds of the height of their eyes over the middle of a screen. */
-export function shareOver(eyes: Eyes, view: View, holds: HoldsOver): Share {
-  const { people } = eyes.person;
-  const rises = risesOver(eyes, view);
-  return shareOf(people, (person) => holds(rises, person));
-}
-
-/** How high everybody's eyes are over the middle of a screen. The column is used again for the next eyes or screen. */
-function risesOver({ all }: Eyes, view: View): Float64Array {
-  const { eye, desk } = all;
+/** The share of everybody a body may be whose eyes are so high over the middle of a screen: within one of the ranges, of which none meets another. */
+export function shareOver(eyes: Eyes, view: View, rises: readonly Range[]): Share {
+  const { eye, overDesk } = eyes.all;
+  const column = view.use.height!.over === 'desk' ? overDesk : eye;
   const { centre } = linesOf(view, 0);
-  const onDesk = view.use.height!.over === 'desk' ? 1 : 0;
-  if (latest.all === all && latest.centre === centre && latest.onDesk === onDesk) return latest.rises;
-  const rises = latest.rises.length < eye.length ? new Float64Array(eye.length) : latest.rises;
-  for (let person = 0; person < eye.length; person++) rises[person] = eye[person]! - centre - onDesk * desk[person]!;
-  latest = { all, centre, onDesk, rises };
-  return rises;
+  return rises.reduce(
+    (sum, { min, max }) => sum + shareWithin(eyes.person.people, column, min + centre, max + centre),
+    0,
+  );
 }
-
-/** A check asks for a share at its preferred band and at its outer limit, one after the other. */
-let latest: {
-  readonly all?: Eyes['all'];
-  readonly centre: number;
-  readonly onDesk: 0 | 1;
-  readonly rises: Float64Array;
-} = { centre: 0, onDesk: 0, rises: new Float64Array() };
 
 /**
  * The share of everybody a body may be for whom something of eye and desk height holds. `key` names all else that it depends on: the

@@ -1,3 +1,4 @@
+import { endsOf } from '../bodies/people.js';
 import type { Millimetres } from '../units.js';
 import type { Bounds, Settable } from './bounds.js';
 import type { Heights } from './rules.js';
@@ -85,7 +86,7 @@ export class SettingsOfAll {
 
   /** Whether everybody keeps inside bounds with all that the heights allow: so they bind nobody. */
   private isMetAnyway({ on, min, max, constant, coefficient, column }: Bounds): boolean {
-    const { least, most } = endsOf(column, this.count);
+    const { least, most } = endsOf(column);
     const parts = [constant + coefficient * least, constant + coefficient * most];
     const { seat, desk } = this.heights;
     const [low, high] = {
@@ -164,21 +165,3 @@ function copy(from: Intervals, to: Intervals): void {
   to.min.set(from.min);
   to.max.set(from.max);
 }
-
-/** The least and the greatest number of a column. */
-function endsOf(column: Float64Array, count: number): { readonly least: number; readonly most: number } {
-  const known = ends.get(column);
-  if (known) return known;
-  let least = Infinity;
-  let most = -Infinity;
-  for (let i = 0; i < count; i++) {
-    if (column[i]! < least) least = column[i]!;
-    if (column[i]! > most) most = column[i]!;
-  }
-  const found = { least, most };
-  ends.set(column, found);
-  return found;
-}
-
-/** Columns of people stay as they are. */
-const ends = new WeakMap<Float64Array, { readonly least: number; readonly most: number }>();

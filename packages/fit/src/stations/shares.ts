@@ -1,6 +1,6 @@
 import type { Body } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
-import { type People, shareOf } from '../bodies/people.js';
+import type { People } from '../bodies/people.js';
 import type { Share } from '../units.js';
 import { boundsOf, type Settable, variableOf } from './bounds.js';
 import { type Demand, type Level, tolerant } from './demand.js';
@@ -52,7 +52,7 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
   const settings = SettingsOfAll.within(heights, people.count);
   const met = new Uint8Array(people.count);
   /** How much each person counts while they meet all rules, else 0. */
-  const left = Float64Array.from(people.weights);
+  const left = people.weights.slice();
   const byRule = rules.map(({ demands }, index) => {
     if (smooth && index === last) return integrated(demands[0]!, level, smooth, settings, people, left);
     const column = (dimension: DimensionName) => people.recorded(dimension);
@@ -68,9 +68,17 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
 }
 
 /** The share who meet a rule; nothing is left of the others. */
-function counted(met: Uint8Array, people: People, left: Float64Array): Share {
-  for (let person = 0; person < people.count; person++) if (met[person] === 0) left[person] = 0;
-  return shareOf(people, (person) => met[person] === 1);
+function counted(met: Uint8Array, { count, personsPerSex, weights }: People, left: Float64Array): Share {
+  let share = 0;
+  for (let from = 0; from < count; from += personsPerSex) {
+    let meeting = 0;
+    for (let person = from; person < from + personsPerSex; person++) {
+      if (met[person] === 1) meeting++;
+      else left[person] = 0;
+    }
+    share += meeting * weights[from]!;
+  }
+  return share;
 }
 
 /** A last rule of one demand on S, D or D − S that rests on one body dimension can be integrated over it. */

@@ -1,7 +1,8 @@
 import { typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
-import { distanceOver, distanceTo, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
+import { risesAt } from '../../scene/screen-angles.js';
+import { distanceTo, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { sizeDown, sizeUp } from '../sizes.js';
@@ -55,10 +56,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       (eyes, view) => {
         const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
         const within = (least: Millimetres, most: Millimetres) =>
-          shareOver(eyes, view, (rises, person) => {
-            const away = distanceOver(view, rises[person]!);
-            return away >= least - TOLERANCE && away <= most + TOLERANCE;
-          });
+          shareOver(eyes, view, risesAt(view, { min: least - TOLERANCE, max: most + TOLERANCE }));
         const share = within(NEAREST, FARTHEST);
         const shareAtLimit = within(TOO_NEAR, Infinity);
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);

@@ -2,15 +2,7 @@ import type { ScreenHeight } from '../../booth.js';
 import type { Remedy } from '../../assessment.js';
 import { buyingStep, formatAngle, listOf, typeLength, effectOf } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import {
-  anglesOf,
-  bearableRises,
-  goodRises,
-  shiftsFor,
-  SLACK,
-  type Angles,
-  type Rises,
-} from '../../scene/screen-angles.js';
+import { anglesOf, bearableRises, goodRises, shiftsFor, SLACK, type Angles } from '../../scene/screen-angles.js';
 import { eyesAt, shareOver, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import type { Check } from '../check.js';
@@ -69,10 +61,8 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       (what) => say`Cannot say how high the eye looks at ${what}.`,
       (eyes, view) => {
         const angles = anglesOf(view, eyes.desk, eyes.eye);
-        const within = ({ least, most }: Rises) =>
-          shareOver(eyes, view, (rises, person) => rises[person]! >= least && rises[person]! <= most);
-        const share = within(goodRises(view));
-        const shareAtLimit = within(bearableRises(view));
+        const share = shareOver(eyes, view, [goodRises(view)]);
+        const shareAtLimit = shareOver(eyes, view, [bearableRises(view)]);
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
         const decides = decisive(angles, verdict === 'fail');
         const heights = view.use.height!;

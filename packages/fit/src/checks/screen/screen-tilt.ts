@@ -1,15 +1,7 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import {
-  distanceOver,
-  elevation,
-  eyesAt,
-  linesOf,
-  shareOver,
-  type Eyes,
-  type HoldsOver,
-  type View,
-} from '../../scene/viewing.js';
+import { faceOf, squareRises } from '../../scene/screen-angles.js';
+import { elevation, eyesAt, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
 import { degrees, radians, type Degrees, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -70,9 +62,8 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 
 function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft {
   const measured = fromSquare(view, rise(view, eyes.desk, eyes.eye));
-  const within = (limit: Degrees) => shareOver(eyes, view, isSquareWithin(view, limit + SLACK));
-  const share = within(SQUARE);
-  const shareAtLimit = within(ASLANT);
+  const share = shareOver(eyes, view, squareRises(view, SQUARE + SLACK));
+  const shareAtLimit = shareOver(eyes, view, squareRises(view, ASLANT + SLACK));
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? ASLANT : SQUARE;
   const { use, name } = view;
@@ -102,21 +93,6 @@ function fromSquare(view: View, up: Degrees): Degrees {
   const face = faceOf(view);
   const cosine = face.level * Math.cos(radians(up)) + face.up * Math.sin(radians(up));
   return degrees(Math.acos(Math.min(1, Math.max(-1, cosine))));
-}
-
-/** Whether the face is within an angle of square to an eye so high over its middle: the same, without the angles, since thousands ask. */
-function isSquareWithin(view: View, limit: Degrees): HoldsOver {
-  const face = faceOf(view);
-  const least = Math.cos(radians(limit));
-  return (rises, person) => {
-    const rise = rises[person]!;
-    return face.level * view.level + face.up * rise >= least * distanceOver(view, rise);
-  };
-}
-
-/** Where the face looks: towards the eye on the level, and up. */
-function faceOf({ tilt, swing }: View): { readonly level: number; readonly up: number } {
-  return { level: Math.cos(radians(tilt)) * Math.cos(radians(swing)), up: Math.sin(radians(tilt)) };
 }
 
 /** What is so and what to do: swing the face round if that is the larger fault, else lean it to the eye. */

@@ -4,17 +4,9 @@ import type { Monitor, Workstation } from '../../booth.js';
 import { quantileOf } from '../../bodies/people.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { keep } from '../../scene/kept.js';
+import { risesAt } from '../../scene/screen-angles.js';
 import type { Scene } from '../../scene/scene.js';
-import {
-  distanceOver,
-  distanceTo,
-  eyesAt,
-  linesOf,
-  shareOver,
-  viewsAt,
-  type Eyes,
-  type View,
-} from '../../scene/viewing.js';
+import { distanceTo, eyesAt, linesOf, shareOver, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
 import { missing, type Station } from '../../stations/station.js';
 import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
@@ -101,15 +93,14 @@ function textAt(scene: Scene, station: Station): readonly FindingDraft[] {
 function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const { monitor, name } = view;
   const capital = capitalOf(monitor);
-  const seenAt = (distance: Millimetres) => (capital * ARCMINUTES) / distance;
   const within = (least: number) =>
-    shareOver(eyes, view, (rises, person) => seenAt(distanceOver(view, rises[person]!)) >= least - SLACK);
+    shareOver(eyes, view, risesAt(view, { min: 0, max: (capital * ARCMINUTES) / (least - SLACK) }));
   const share = within(EASY);
   const shareAtLimit = within(LEAST);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? LEAST : EASY;
   const away = distanceOf(view, eyes.eye, eyes.desk);
-  const measured = seenAt(away);
+  const measured = (capital * ARCMINUTES) / away;
   const distance = scene.length(away);
   const [high, angle] = [capital.toFixed(1), (Math.floor(measured * 10) / 10).toFixed(1)];
   const who = whoLooks(eyes);
