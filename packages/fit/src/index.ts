@@ -3,6 +3,7 @@ export * from './booth.js';
 export * from './assessment.js';
 export * from './piece.js';
 export type * from './figures/figures.js';
+export * from './example-in.js';
 export * from './format.js';
 export * from './bodies/dimensions.js';
 export { dimensionWords } from './bodies/words.js';

@@ -1,6 +1,7 @@
-import type { Finding, Related } from '../assessment.js';
+import type { Finding, Missing, Related } from '../assessment.js';
 import type { Booth } from '../booth.js';
 import type { Check, FindingDraft } from '../checks/check.js';
+import { exampleIn } from '../example-in.js';
 import { withName } from '../lookup.js';
 import { defaultsTaken } from './defaults-taken.js';
 import { said, say } from '../words/say.js';
@@ -19,10 +20,20 @@ export function finished(check: Check, draft: FindingDraft, booth: Booth): Findi
     assumptions: [],
     defaults: defaultsTaken(check.restsOn, draft, booth),
     ...draft,
+    ...(draft.missing && asking(draft.message, draft.missing, booth)),
     related: [...(draft.related ?? []), ...personOf(draft, booth)],
     source: said(draft.source ?? check.sources[0]!.name),
     ...(draft.assumptions && { assumptions: draft.assumptions.map(said) }),
     ...(acceptance && draft.verdict !== 'pass' && { accepted: acceptance.reason }),
+  };
+}
+
+/** What the file does not say and what to add, in the file's own unit. */
+function asking(what: string, missing: Missing, { show }: Booth): Pick<Finding, 'message' | 'missing'> {
+  const example = exampleIn(missing.example, show);
+  return {
+    message: `${what} ${say`Add \`${missing.property}\` to ${missing.of}, such as \`${example}\`.`}`,
+    missing: { ...missing, example },
   };
 }
 

@@ -1,9 +1,8 @@
 import type { Missing, Subject } from '../assessment.js';
 import type { Origin, Posture } from '../booth.js';
 import type { FindingDraft } from './check.js';
-import { say } from '../words/say.js';
 
-/** A finding that names the property to add. `what` is a sentence: 'Cannot say whether the rack fits.' */
+/** A finding that asks for the property to add; it is finished with how. `what` is a sentence: 'Cannot say whether the rack fits.' */
 export function cannotSay(
   subject: Subject,
   what: string,
@@ -15,7 +14,7 @@ export function cannotSay(
     subject,
     ...(posture && { posture }),
     verdict: 'unknown',
-    message: `${what} ${say`Add \`${missing.property}\` to ${missing.of}, such as \`${missing.example}\`.`}`,
+    message: what,
     ...(origin && { origin }),
     missing,
   };

@@ -1,9 +1,9 @@
-import { said, say } from '@boothwright/fit';
+import { exampleIn, said, say } from '@boothwright/fit';
 import type { CompletionItem, Range } from 'vscode-languageserver-types';
 import type { Token } from '../syntax/faults.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import { entryOf, nestedBlocks, propertyOf, topLevel } from '../vocabulary/vocabulary.js';
-import { declarationSnippet, exampleIn, valueSnippet, type Writing } from './snippets.js';
+import { declarationSnippet, valueSnippet, type Writing } from './snippets.js';
 
 /** What completion offers, before it is bound to a place in the text. */
 export type Item = Omit<CompletionItem, 'textEdit'> & {

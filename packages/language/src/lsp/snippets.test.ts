@@ -7,7 +7,7 @@ import { analyseText, silent } from '../testing/analysis.js';
 import { topLevel, vocabulary } from '../vocabulary/vocabulary.js';
 import type { BoothFormatter } from './formatter.js';
 import { smallBooths } from './small-booth.js';
-import { declarationSnippet, exampleIn, plainText } from './snippets.js';
+import { declarationSnippet, plainText } from './snippets.js';
 
 const { booth: services } = createBoothServices(EmptyFileSystem);
 const parse = parseHelper(services);
@@ -69,18 +69,6 @@ describe.each(vocabulary.filter(({ kind }) => kind !== 'place'))('a whole $word 
     const { diagnostics } = await analyseText(known + (head ? `${head} { ${own} }` : own), silent);
     expect(diagnostics.filter(({ code }) => code !== 'missing-name').map(({ message }) => message)).toEqual([]);
   });
-});
-
-test.each([
-  ['28in..32in', 'mm', '710mm..810mm'],
-  ['41 1/2in', 'cm', '105cm'],
-  ['14ft, 6ft', 'm', '4.3m, 183cm'],
-  [`5'3"`, 'cm', '160cm'],
-  ['25mm', 'in', '25mm'],
-  ['18in below seat', 'ft', '18in below seat'],
-  ['"in 12in"', 'cm', '"in 12in"'],
-] as const)('the example %s in %s is %s', (example, show, expected) => {
-  expect(exampleIn(example, show)).toBe(expected);
 });
 
 test.each([

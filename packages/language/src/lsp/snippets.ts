@@ -1,6 +1,5 @@
 import type { Lexer } from 'langium';
-import { type DisplayUnit, FOOT, typeLength } from '@boothwright/fit';
-import { parseQuantity } from '../quantity/quantity.js';
+import { type DisplayUnit, exampleIn } from '@boothwright/fit';
 import type { Token } from '../syntax/faults.js';
 import type { BlockEntry, Kind, PropertyEntry } from '../vocabulary/entries.js';
 import { propertyOf } from '../vocabulary/vocabulary.js';
@@ -23,7 +22,7 @@ export function declarationSnippet(entry: BlockEntry, writing: Writing): string 
   const stop = (text: string, choices: readonly string[] = []) => tabStop(++count, text, choices);
   const stopFor = (token: Token): string | undefined => {
     const type = token.tokenType.name;
-    if (type === 'QUANTITY') return stop(inUnit(token.image, writing.show));
+    if (type === 'QUANTITY') return stop(exampleIn(token.image, writing.show));
     if (type === 'TEXT') return `"${stop(token.image.slice(1, -1))}"`;
     if (token === name) return stop(token.image, entry.naming === 'reference' ? writing.names(['monitor']) : []);
     if (type !== 'ID') return token.image;
@@ -47,14 +46,6 @@ export function declarationSnippet(entry: BlockEntry, writing: Writing): string 
 export function valueSnippet({ example, shape }: PropertyEntry, show: DisplayUnit): string {
   const isChosen = shape.is === 'names' || shape.is === 'words' || shape.is === 'wall' || shape.is === 'sides';
   return isChosen ? '$1' : `\${1:${escaped(exampleIn(example, show))}}`;
-}
-
-/** An example with its lengths in the unit of the file. */
-export function exampleIn(example: string, show: DisplayUnit): string {
-  if (/^"/.test(example)) return example;
-  return example.replace(/\d+(?: \d+)?(?:\/\d+)?(?:\.\d+)?(?:in|ft|mm|cm|m)\b|\d+'\d+(?:\.\d+)?"/g, (each) =>
-    inUnit(each, show),
-  );
 }
 
 /** The quantity that an example begins with. */
@@ -85,16 +76,6 @@ function nameTokenOf({ naming, word }: BlockEntry, tokens: readonly Token[]): To
 function namesFor({ kind }: BlockEntry, key: string, { names }: Writing): readonly string[] {
   const shape = propertyOf(kind, key)?.shape;
   return shape?.is === 'names' ? names(shape.kinds) : [];
-}
-
-/** A length of an example as it would be said in another unit: a round one near it. */
-function inUnit(text: string, show: DisplayUnit): string {
-  const quantity = parseQuantity(text);
-  const isInches = /["'′″]|in$|ft$/.test(text);
-  if (quantity.is !== 'length' || !isInches || show === 'in' || show === 'ft') return text;
-  if (quantity.value >= 10 * FOOT) return `${Number((quantity.value / 1000).toFixed(1))}m`;
-  const step = quantity.value < 100 ? 5 : 10;
-  return typeLength(Math.round(quantity.value / step) * step, show);
 }
 
 function escaped(text: string): string {

@@ -1,11 +1,11 @@
 import { type LangiumDocument, TextDocument } from 'langium';
-import { type Booth, type ChosenProperty, type HeightPart, type Origin, typeLength } from '@boothwright/fit';
+import { type Booth, type ChosenProperty, exampleIn, type HeightPart, type Origin, typeLength } from '@boothwright/fit';
 import type { Range } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import type { Item } from './items.js';
 import { itemKind } from './items.js';
-import { exampleIn, firstOf, type Writing } from './snippets.js';
+import { firstOf, type Writing } from './snippets.js';
 
 /** The part of a text that a value would replace, in characters from its beginning. */
 export interface Slot {

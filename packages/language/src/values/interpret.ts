@@ -1,4 +1,4 @@
-import { listOf, say } from '@boothwright/fit';
+import { type DisplayUnit, exampleIn, listOf, say } from '@boothwright/fit';
 import { isQuantity, isText, isWord, type Property, type Quantity, type Value as ValueNode } from '../generated/ast.js';
 import { readText } from '../syntax/texts.js';
 import { loneComma, partOf } from '../syntax/tree.js';
@@ -16,7 +16,7 @@ import { needOf } from './words.js';
  * reported once. Reading and checking both come through here, so that they never disagree.
  */
 export function interpret(property: Property, entry: PropertyEntry, reading: Reading): Meaning | undefined {
-  const meaning = readProperty(property, entry, reading);
+  const meaning = readProperty(property, withOwnExample(entry, reading.show), reading);
   known.set(property, meaning);
   return meaning;
 }
@@ -26,6 +26,18 @@ export function meaningOf(property: Property, entry: PropertyEntry): Meaning | u
   if (known.has(property)) return known.get(property);
   return interpret(property, entry, { report: () => undefined, show: 'in' });
 }
+
+/** The entry with its example in the unit of the file. */
+function withOwnExample(entry: PropertyEntry, show: DisplayUnit): PropertyEntry {
+  const ofUnit = written.get(show) ?? new Map<PropertyEntry, PropertyEntry>();
+  written.set(show, ofUnit);
+  const own = ofUnit.get(entry) ?? { ...entry, example: exampleIn(entry.example, show) };
+  ofUnit.set(entry, own);
+  return own;
+}
+
+/** The vocabulary holds so many entries and no more. */
+const written = new Map<DisplayUnit, Map<PropertyEntry, PropertyEntry>>();
 
 /** A property means the same for as long as its syntax tree lives. */
 const known = new WeakMap<Property, Meaning | undefined>();

@@ -209,11 +209,11 @@ describe('wheelchair-space: what a reader is told', () => {
   it('where it has no place', () => {
     expect(told(booth({ ...aWheelchairSpace('RowA', 0, 0), at: undefined }), 'wheelchair-space'))
       .toMatchInlineSnapshot(`
-      "unknown, wheelchair-space RowA
-      Cannot say whether RowA stays free. Add \`at\` to wheelchair-space RowA, such as \`at 6ft, 20ft\`.
-      at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)
-      ask at of wheelchair-space RowA, as at 6ft, 20ft, at room.wheelchairSpaces.RowA"
-    `);
+        "unknown, wheelchair-space RowA
+        Cannot say whether RowA stays free. Add \`at\` to wheelchair-space RowA, such as \`at 1830mm, 6.1m\`.
+        at room.wheelchairSpaces.RowA, by 28 CFR 35.151(g)(3) and 36.406(f)(3)
+        ask at of wheelchair-space RowA, as at 1830mm, 6.1m, at room.wheelchairSpaces.RowA"
+      `);
   });
 
   it('where walls, columns, other spaces or people who sit close it in', () => {

@@ -108,28 +108,28 @@ describe('legs-fit-top: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell(1300, 600, undefined, { width: undefined })).toMatchInlineSnapshot(`
       "unknown, desk Left
-      Cannot say whether the legs of Left fit its top. Add \`width\` to desk Left, such as \`width 60in\`.
+      Cannot say whether the legs of Left fit its top. Add \`width\` to desk Left, such as \`width 1520mm\`.
       at desks.Left.legs, by common practice, no source
-      ask width of desk Left, as width 60in, at desks.Left"
+      ask width of desk Left, as width 1520mm, at desks.Left"
     `);
     expect(tell(1300, 600, undefined, { depth: undefined })).toMatchInlineSnapshot(`
       "unknown, desk Left
-      Cannot say whether the legs of Left fit its top. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      Cannot say whether the legs of Left fit its top. Add \`depth\` to desk Left, such as \`depth 690mm\`.
       at desks.Left.legs, by common practice, no source
-      ask depth of desk Left, as depth 27in, at desks.Left"
+      ask depth of desk Left, as depth 690mm, at desks.Left"
     `);
     expect(tell(1300, 600, undefined, { legs: { origin: nowhere, inset: byDefault(0) } })).toMatchInlineSnapshot(`
       "unknown, desk Left
-      Cannot say whether the legs of Left fit its top. Add \`width\` to the legs of desk Left, such as \`width 56in\`.
+      Cannot say whether the legs of Left fit its top. Add \`width\` to the legs of desk Left, such as \`width 1420mm\`.
       at desks.Left.legs, by common practice, no source
-      ask width of the legs of desk Left, as width 56in, at desks.Left.legs"
+      ask width of the legs of desk Left, as width 1420mm, at desks.Left.legs"
     `);
     expect(tell(1300, 600, undefined, { legs: { origin: nowhere, inset: byDefault(0), width: given(1300) } }))
       .toMatchInlineSnapshot(`
-      "unknown, desk Left
-      Cannot say whether the legs of Left fit its top. Add \`depth\` to the legs of desk Left, such as \`depth 24in\`.
-      at desks.Left.legs, by common practice, no source
-      ask depth of the legs of desk Left, as depth 24in, at desks.Left.legs"
-    `);
+        "unknown, desk Left
+        Cannot say whether the legs of Left fit its top. Add \`depth\` to the legs of desk Left, such as \`depth 610mm\`.
+        at desks.Left.legs, by common practice, no source
+        ask depth of the legs of desk Left, as depth 610mm, at desks.Left.legs"
+      `);
   });
 });

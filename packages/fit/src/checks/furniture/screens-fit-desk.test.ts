@@ -270,21 +270,21 @@ describe('screens-fit-desk: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell([aScreenAt('A', 750, 300)], { width: undefined })).toMatchInlineSnapshot(`
       "unknown, desk Left
-      Cannot say whether the screens fit on Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      Cannot say whether the screens fit on Left. Add \`width\` to desk Left, such as \`width 1520mm\`.
       at desks.Left, by geometry
-      ask width of desk Left, as width 60in, at desks.Left"
+      ask width of desk Left, as width 1520mm, at desks.Left"
     `);
     expect(tell([aScreenAt('A', 750, 300)], { depth: undefined })).toMatchInlineSnapshot(`
       "unknown, desk Left
-      Cannot say whether the screens fit on Left. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      Cannot say whether the screens fit on Left. Add \`depth\` to desk Left, such as \`depth 690mm\`.
       at desks.Left, by geometry
-      ask depth of desk Left, as depth 27in, at desks.Left"
+      ask depth of desk Left, as depth 690mm, at desks.Left"
     `);
     expect(tell([aScreenAt('A', 750, 300, { setback: undefined })])).toMatchInlineSnapshot(`
       "unknown, monitor A
-      Cannot say whether A fits on Left. Add \`setback\` to monitor A, such as \`setback 20in\`.
+      Cannot say whether A fits on Left. Add \`setback\` to monitor A, such as \`setback 510mm\`.
       at workstations.Sound.screens.0.monitor, by geometry
-      ask setback of monitor A, as setback 20in, at workstations.Sound.screens.0"
+      ask setback of monitor A, as setback 510mm, at workstations.Sound.screens.0"
     `);
   });
 });

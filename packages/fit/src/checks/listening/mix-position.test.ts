@@ -76,11 +76,11 @@ describe('mix-position: information, never a fault', () => {
     const workstations = [aStation('A', 'Left', undefined, ['Noor']), aStation('B', 'Left', undefined, ['Noor'])];
     expect(judge(4250, 3000, { stage: undefined }, { workstations })).toMatchObject({
       verdict: 'unknown',
-      missing: { property: 'stage', of: 'room', example: 'stage { edge 55ft }' },
+      missing: { property: 'stage', of: 'room', example: 'stage { edge 16.8m }' },
     });
     expect(judge(4250, 3000, { stage: { origin: nowhere } })).toMatchObject({
       verdict: 'unknown',
-      missing: { property: 'edge', of: 'stage', example: 'edge 55ft' },
+      missing: { property: 'edge', of: 'stage', example: 'edge 16.8m' },
     });
     expect(judge(4250, 3000, {}, { room: undefined })).toMatchObject({ verdict: 'unknown' });
   });
@@ -136,27 +136,27 @@ describe('mix-position: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell(4250, 5000, { stage: undefined })).toMatchInlineSnapshot(`
       "unknown, booth Test booth
-      Cannot say how far the sound operator is from the stage. Add \`stage\` to room, such as \`stage { edge 55ft }\`.
+      Cannot say how far the sound operator is from the stage. Add \`stage\` to room, such as \`stage { edge 16.8m }\`.
       at room, by American Society of Theatre Consultants, on the sound mix position
-      ask stage of room, as stage { edge 55ft }, at room"
+      ask stage of room, as stage { edge 16.8m }, at room"
     `);
     expect(tell(4250, 5000, {}, { room: undefined })).toMatchInlineSnapshot(`
       "unknown, booth Test booth
-      Cannot say how far the sound operator is from the stage. Add \`stage\` to the file, in its room, such as \`stage { edge 55ft }\`.
+      Cannot say how far the sound operator is from the stage. Add \`stage\` to the file, in its room, such as \`stage { edge 16.8m }\`.
       at undefined, by American Society of Theatre Consultants, on the sound mix position
-      ask stage of the file, in its room, as stage { edge 55ft }, at undefined"
+      ask stage of the file, in its room, as stage { edge 16.8m }, at undefined"
     `);
     expect(tell(4250, 5000, {}, { placements: [] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say how far Sound is from the stage. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      Cannot say how far Sound is from the stage. Add \`place\` to the file, for desk Left, such as \`place Left at 4.3m, 1830mm\`.
       at workstations.Sound, by American Society of Theatre Consultants, on the sound mix position
-      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+      ask place of the file, for desk Left, as place Left at 4.3m, 1830mm, at desks.Left"
     `);
     expect(tell(4250, 5000, { stage: { origin: nowhere } })).toMatchInlineSnapshot(`
       "unknown, booth Test booth
-      Cannot say how far the sound operator is from the stage. Add \`edge\` to stage, such as \`edge 55ft\`.
+      Cannot say how far the sound operator is from the stage. Add \`edge\` to stage, such as \`edge 16.8m\`.
       at room.stage, by American Society of Theatre Consultants, on the sound mix position
-      ask edge of stage, as edge 55ft, at room.stage"
+      ask edge of stage, as edge 16.8m, at room.stage"
     `);
     expect(tell(4250, 5000, { width: undefined })).toMatchInlineSnapshot(`
       "pass, workstation Sound

@@ -319,16 +319,16 @@ describe('reach: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell(aControl(1, { setback: undefined }))).toMatchInlineSnapshot(`
       "unknown, control Faders
-      Cannot say whether Faders is within reach at Sound. Add \`setback\` to control Faders, such as \`setback 4in\`.
+      Cannot say whether Faders is within reach at Sound. Add \`setback\` to control Faders, such as \`setback 100mm\`.
       at workstations.Sound.controls.Faders, by AUVA, grasping space
-      ask setback of control Faders, as setback 4in, at workstations.Sound.controls.Faders"
+      ask setback of control Faders, as setback 100mm, at workstations.Sound.controls.Faders"
     `);
     const aside = aControl(300, { at: given(700) });
     expect(tell(aside, {}, { desks: [aDesk('Left', 1000, { width: undefined })] })).toMatchInlineSnapshot(`
       "unknown, control Faders
-      Cannot say whether Faders is within reach at Sound. Add \`width\` to desk Left, such as \`width 60in\`.
+      Cannot say whether Faders is within reach at Sound. Add \`width\` to desk Left, such as \`width 1520mm\`.
       at workstations.Sound.controls.Faders, by AUVA, grasping space
-      ask width of desk Left, as width 60in, at desks.Left"
+      ask width of desk Left, as width 1520mm, at desks.Left"
     `);
     expect(tell(aside, {}, { desks: [] })).toMatchInlineSnapshot(`
       "unknown, control Faders
@@ -347,9 +347,9 @@ describe('reach: what a reader is told', () => {
     expect(tell(aControl(300, occasional), {}, { desks: [aDesk('Left', 1, { height: undefined })] }))
       .toMatchInlineSnapshot(`
         "unknown, control Faders, stand
-        Cannot say whether Faders is within reach at Sound. Add \`height\` to desk Left, such as \`height 40in\`.
+        Cannot say whether Faders is within reach at Sound. Add \`height\` to desk Left, such as \`height 1020mm\`.
         at workstations.Sound.controls.Faders, by AUVA, grasping space
-        ask height of desk Left, as height 40in, at desks.Left"
+        ask height of desk Left, as height 1020mm, at desks.Left"
       `);
   });
 });

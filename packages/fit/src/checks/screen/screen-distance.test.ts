@@ -230,9 +230,9 @@ describe('screen-distance: what a reader is told', () => {
   it('where it is not said where the screen stands, or at what eyes', () => {
     expect(tell(aScreen('Cues', 700, 'centre', 1500, { setback: undefined }))).toMatchInlineSnapshot(`
       "unknown, monitor Cues
-      Cannot say how far the eye is from Cues at Sound. Add \`setback\` to monitor Cues, such as \`setback 20in\`.
+      Cannot say how far the eye is from Cues at Sound. Add \`setback\` to monitor Cues, such as \`setback 510mm\`.
       at workstations.Sound.screens.0.monitor, by OSHA Computer Workstations, monitors
-      ask setback of monitor Cues, as setback 20in, at workstations.Sound.screens.0"
+      ask setback of monitor Cues, as setback 510mm, at workstations.Sound.screens.0"
     `);
     expect(tell(aScreen('Cues', 700, 'centre', 1500), { postures: given(['sit'] as const) })).toMatchInlineSnapshot(`
       "unknown, workstation Sound, sit

@@ -289,9 +289,9 @@ describe('screen-height: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell(aScreen('Cues', 1000, 'top', 1, { height: undefined }))).toMatchInlineSnapshot(`
       "unknown, monitor Cues
-      Cannot say how high the eye looks at Cues at Sound. Add \`bottom\` to monitor Cues, such as \`bottom 4in above desk\`.
+      Cannot say how high the eye looks at Cues at Sound. Add \`bottom\` to monitor Cues, such as \`bottom 100mm above desk\`.
       at workstations.Sound.screens.0.monitor, by Panero & Zelnik 1979, 9.1 and 9.2
-      ask bottom of monitor Cues, as bottom 4in above desk, at workstations.Sound.screens.0"
+      ask bottom of monitor Cues, as bottom 100mm above desk, at workstations.Sound.screens.0"
     `);
   });
 });

@@ -282,9 +282,9 @@ describe('screen-tilt: what a reader is told', () => {
     const workstations = [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [bare] })];
     expect(tell(0, {}, { workstations })).toMatchInlineSnapshot(`
       "unknown, monitor Cues
-      Cannot say how squarely the eye meets Cues at Sound. Add \`bottom\` to monitor Cues, such as \`bottom 4in above desk\`.
+      Cannot say how squarely the eye meets Cues at Sound. Add \`bottom\` to monitor Cues, such as \`bottom 100mm above desk\`.
       at workstations.Sound.screens.0.monitor, by NUREG-0700 Rev. 3, 11.2.1.1 (from MIL-STD-1472G)
-      ask bottom of monitor Cues, as bottom 4in above desk, at workstations.Sound.screens.0"
+      ask bottom of monitor Cues, as bottom 100mm above desk, at workstations.Sound.screens.0"
     `);
   });
 });

@@ -185,9 +185,9 @@ describe('text-size: what a reader is told', () => {
     `);
     expect(tell(600, { ...capital(4), diagonal: undefined })).toMatchInlineSnapshot(`
       "unknown, monitor Lyrics
-      Cannot say how large the text looks on Lyrics at Words. Add \`diagonal\` to monitor Lyrics, such as \`diagonal 24in\`.
+      Cannot say how large the text looks on Lyrics at Words. Add \`diagonal\` to monitor Lyrics, such as \`diagonal 610mm\`.
       at workstations.Words.screens.0.monitor, by NUREG-0700 Rev. 2, 1.3.1-4
-      ask diagonal of monitor Lyrics, as diagonal 24in, at monitors.Lyrics"
+      ask diagonal of monitor Lyrics, as diagonal 610mm, at monitors.Lyrics"
     `);
   });
 

@@ -346,16 +346,16 @@ describe('knee-room: what a reader is told', () => {
   it('where something is not said', () => {
     expect(tell({ desk: { depth: undefined } })).toMatchInlineSnapshot(`
       "unknown, workstation Sound, sit
-      Cannot say anything of knee and foot room at Sound. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      Cannot say anything of knee and foot room at Sound. Add \`depth\` to desk Left, such as \`depth 690mm\`.
       at workstations.Sound, by OSHA Computer Workstations, work space
-      ask depth of desk Left, as depth 27in, at desks.Left"
+      ask depth of desk Left, as depth 690mm, at desks.Left"
     `);
     expect(tell({ desk: { hanging: [{ kind: 'drawer', origin: nowhere, fromEdge: given(0) }] } }))
       .toMatchInlineSnapshot(`
         "unknown, workstation Sound, sit
-        Cannot say anything of knee and foot room at Sound. Add \`drop\` to the drawer of desk Left, such as \`drop 4in\`.
+        Cannot say anything of knee and foot room at Sound. Add \`drop\` to the drawer of desk Left, such as \`drop 100mm\`.
         at workstations.Sound, by OSHA Computer Workstations, work space
-        ask drop of the drawer of desk Left, as drop 4in, at desks.Left.hanging.0"
+        ask drop of the drawer of desk Left, as drop 100mm, at desks.Left.hanging.0"
       `);
   });
 

@@ -149,9 +149,9 @@ describe('seat-depth: what a reader is told', () => {
   it('where its depth is not said', () => {
     expect(tell(480, 1, { seats: [aSeat('Tall', [650, 800], ringBelow(400))] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound, sit
-      Cannot say anything of seat depth at Sound. Add \`seat-depth\` to stool Tall, such as \`seat-depth 16in\`.
+      Cannot say anything of seat depth at Sound. Add \`seat-depth\` to stool Tall, such as \`seat-depth 410mm\`.
       at workstations.Sound, by Panero & Zelnik 1979, Part A 4.4
-      ask seat-depth of stool Tall, as seat-depth 16in, at seats.Tall"
+      ask seat-depth of stool Tall, as seat-depth 410mm, at seats.Tall"
     `);
   });
 });

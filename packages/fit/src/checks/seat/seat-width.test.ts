@@ -124,9 +124,9 @@ describe('seat-width: what a reader is told', () => {
   it('where its width is not said', () => {
     expect(tell(380, 1, { seats: [aSeat('Tall', [650, 800], ringBelow(400))] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound, sit
-      Cannot say anything of seat width at Sound. Add \`seat-width\` to stool Tall, such as \`seat-width 17in\`.
+      Cannot say anything of seat width at Sound. Add \`seat-width\` to stool Tall, such as \`seat-width 430mm\`.
       at workstations.Sound, by CCOHS, working in a sitting or standing position
-      ask seat-width of stool Tall, as seat-width 17in, at seats.Tall"
+      ask seat-width of stool Tall, as seat-width 430mm, at seats.Tall"
     `);
   });
 

@@ -215,9 +215,9 @@ describe('thigh-room: what a reader is told', () => {
     expect(tell({ desk: 720, seat: 425, parts: { hanging: [{ kind: 'tray', origin: nowhere, fromEdge: given(0) }] } }))
       .toMatchInlineSnapshot(`
         "unknown, workstation Sound, sit
-        Cannot say anything of thigh room at Sound. Add \`drop\` to the tray of desk Left, such as \`drop 4in\`.
+        Cannot say anything of thigh room at Sound. Add \`drop\` to the tray of desk Left, such as \`drop 100mm\`.
         at workstations.Sound, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
-        ask drop of the tray of desk Left, as drop 4in, at desks.Left.hanging.0"
+        ask drop of the tray of desk Left, as drop 100mm, at desks.Left.hanging.0"
       `);
   });
 });

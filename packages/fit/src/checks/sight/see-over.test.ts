@@ -310,27 +310,27 @@ describe('see-over: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell(1500, [], { stage: { origin: nowhere } })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say what is seen of the stage from Sound. Add \`edge\` to stage, such as \`edge 55ft\`.
+      Cannot say what is seen of the stage from Sound. Add \`edge\` to stage, such as \`edge 16.8m\`.
       at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
-      ask edge of stage, as edge 55ft, at room.stage"
+      ask edge of stage, as edge 16.8m, at room.stage"
     `);
     expect(tell(1500, [], { stage: { origin: nowhere, edge: given(10_000) } })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say what is seen of the stage from Sound. Add \`height\` to stage, such as \`height 36in\`.
+      Cannot say what is seen of the stage from Sound. Add \`height\` to stage, such as \`height 910mm\`.
       at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
-      ask height of stage, as height 36in, at room.stage"
+      ask height of stage, as height 910mm, at room.stage"
     `);
     expect(tell(1500, [], {}, { placements: [] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say what is seen of the stage from Sound. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      Cannot say what is seen of the stage from Sound. Add \`place\` to the file, for desk Left, such as \`place Left at 4.3m, 1830mm\`.
       at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
-      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+      ask place of the file, for desk Left, as place Left at 4.3m, 1830mm, at desks.Left"
     `);
     expect(tell(1500, [], {}, { desks: [aDesk('Left', 1, { height: undefined })] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say what is seen of the stage from Sound. Add \`height\` to desk Left, such as \`height 40in\`.
+      Cannot say what is seen of the stage from Sound. Add \`height\` to desk Left, such as \`height 1020mm\`.
       at workstations.Sound, by NUREG-0700 Rev. 3, 11.2.1.1-1
-      ask height of desk Left, as height 40in, at desks.Left"
+      ask height of desk Left, as height 1020mm, at desks.Left"
     `);
   });
 });

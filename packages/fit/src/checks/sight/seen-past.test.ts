@@ -204,32 +204,32 @@ describe('seen-past: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers }) })).toMatchInlineSnapshot(`
       "unknown, room Back
-      Cannot say what Back sees of the stage. Add \`stage\` to room, such as \`stage { edge 55ft  height 36in }\`.
+      Cannot say what Back sees of the stage. Add \`stage\` to room, such as \`stage { edge 16.8m  height 910mm }\`.
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
-      ask stage of room, as stage { edge 55ft  height 36in }, at room"
+      ask stage of room, as stage { edge 16.8m  height 910mm }, at room"
     `);
     expect(tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers, stage: { origin: nowhere } }) }))
       .toMatchInlineSnapshot(`
-      "unknown, room Back
-      Cannot say what Back sees of the stage. Add \`edge\` to stage, such as \`edge 55ft\`.
-      at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
-      ask edge of stage, as edge 55ft, at room.stage"
-    `);
+        "unknown, room Back
+        Cannot say what Back sees of the stage. Add \`edge\` to stage, such as \`edge 16.8m\`.
+        at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
+        ask edge of stage, as edge 16.8m, at room.stage"
+      `);
     expect(
       tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers, stage: { origin: nowhere, edge: given(12_000) } }) }),
     ).toMatchInlineSnapshot(`
       "unknown, room Back
-      Cannot say what Back sees of the stage. Add \`height\` to stage, such as \`height 36in\`.
+      Cannot say what Back sees of the stage. Add \`height\` to stage, such as \`height 910mm\`.
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
-      ask height of stage, as height 36in, at room.stage"
+      ask height of stage, as height 910mm, at room.stage"
     `);
     expect(
       tell(1340, 'stand', { room: aRoom(8000, 14_000, { watchers: [{ ...watchers[0]!, at: undefined }], stage }) }),
     ).toMatchInlineSnapshot(`
       "unknown, room Back
-      Cannot say what Back sees of the stage. Add \`at\` to Back, such as \`at 10ft, 2ft\`.
+      Cannot say what Back sees of the stage. Add \`at\` to Back, such as \`at 3m, 610mm\`.
       at room.watchers.Back, by CEN/TR 15913:2009 and FIFA stadium guidelines
-      ask at of Back, as at 10ft, 2ft, at room.watchers.Back"
+      ask at of Back, as at 3m, 610mm, at room.watchers.Back"
     `);
   });
 });

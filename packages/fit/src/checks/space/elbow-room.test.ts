@@ -213,9 +213,9 @@ describe('elbow-room: what a reader is told', () => {
   it('where the desk’s width is not said', () => {
     expect(tell(1, { desks: [aDesk('Left', 740, { width: undefined })] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say how much width there is at Sound. Add \`width\` to desk Left, such as \`width 60in\`.
+      Cannot say how much width there is at Sound. Add \`width\` to desk Left, such as \`width 1520mm\`.
       at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
-      ask width of desk Left, as width 60in, at desks.Left"
+      ask width of desk Left, as width 1520mm, at desks.Left"
     `);
   });
 

@@ -224,9 +224,9 @@ describe('pass-behind: what a reader is told', () => {
       }),
     ).toMatchInlineSnapshot(`
       "unknown, desk Left
-      Cannot say whether people can pass behind Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      Cannot say whether people can pass behind Left. Add \`width\` to desk Left, such as \`width 1520mm\`.
       at desks.Left, by Panero & Zelnik 1979, 3.4
-      ask width of desk Left, as width 60in, at desks.Left"
+      ask width of desk Left, as width 1520mm, at desks.Left"
     `);
   });
 });

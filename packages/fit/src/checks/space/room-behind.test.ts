@@ -183,21 +183,21 @@ describe('room-behind: what a reader is told', () => {
     expect(tell([])).toMatchInlineSnapshot(`""`);
     expect(tell([], { desks: [aDesk('Left', 740)] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say how much room is behind Left. Add \`place\` to the file, for desk Left, such as \`place Left at 14ft, 6ft\`.
+      Cannot say how much room is behind Left. Add \`place\` to the file, for desk Left, such as \`place Left at 4.3m, 1830mm\`.
       at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
-      ask place of the file, for desk Left, as place Left at 14ft, 6ft, at desks.Left"
+      ask place of the file, for desk Left, as place Left at 4.3m, 1830mm, at desks.Left"
     `);
     expect(tell([], { desks: [aDesk('Left', 740, { width: undefined })] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say how much room is behind Left. Add \`width\` to desk Left, such as \`width 60in\`.
+      Cannot say how much room is behind Left. Add \`width\` to desk Left, such as \`width 1520mm\`.
       at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
-      ask width of desk Left, as width 60in, at desks.Left"
+      ask width of desk Left, as width 1520mm, at desks.Left"
     `);
     expect(tell([], { desks: [aDesk('Left', 740, { depth: undefined })] })).toMatchInlineSnapshot(`
       "unknown, workstation Sound
-      Cannot say how much room is behind Left. Add \`depth\` to desk Left, such as \`depth 27in\`.
+      Cannot say how much room is behind Left. Add \`depth\` to desk Left, such as \`depth 690mm\`.
       at desks.Left, by NUREG-0700 Rev. 2, 12.1.1.3-5
-      ask depth of desk Left, as depth 27in, at desks.Left"
+      ask depth of desk Left, as depth 690mm, at desks.Left"
     `);
   });
 });

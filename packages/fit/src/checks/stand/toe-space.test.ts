@@ -113,21 +113,21 @@ describe('toe-space: what a reader is told', () => {
   it('where it is not said', () => {
     expect(tell({})).toMatchInlineSnapshot(`
       "unknown, workstation Sound, stand
-      Cannot say anything of toe space at Sound. Add \`toe-space\` to desk Left, such as \`toe-space { depth 4in  height 4in }\`.
+      Cannot say anything of toe space at Sound. Add \`toe-space\` to desk Left, such as \`toe-space { depth 100mm  height 100mm }\`.
       at workstations.Sound, by Panero & Zelnik 1979, counter drawing
-      ask toe-space of desk Left, as toe-space { depth 4in  height 4in }, at desks.Left"
+      ask toe-space of desk Left, as toe-space { depth 100mm  height 100mm }, at desks.Left"
     `);
     expect(tell({ toeSpace: { origin: nowhere } })).toMatchInlineSnapshot(`
       "unknown, workstation Sound, stand
-      Cannot say anything of toe space at Sound. Add \`depth\` to the toe-space of desk Left, such as \`depth 4in\`.
+      Cannot say anything of toe space at Sound. Add \`depth\` to the toe-space of desk Left, such as \`depth 100mm\`.
       at workstations.Sound, by Panero & Zelnik 1979, counter drawing
-      ask depth of the toe-space of desk Left, as depth 4in, at desks.Left.toeSpace"
+      ask depth of the toe-space of desk Left, as depth 100mm, at desks.Left.toeSpace"
     `);
     expect(tell({ toeSpace: { origin: nowhere, depth: given(100) } })).toMatchInlineSnapshot(`
       "unknown, workstation Sound, stand
-      Cannot say anything of toe space at Sound. Add \`height\` to the toe-space of desk Left, such as \`height 4in\`.
+      Cannot say anything of toe space at Sound. Add \`height\` to the toe-space of desk Left, such as \`height 100mm\`.
       at workstations.Sound, by Panero & Zelnik 1979, counter drawing
-      ask height of the toe-space of desk Left, as height 4in, at desks.Left.toeSpace"
+      ask height of the toe-space of desk Left, as height 100mm, at desks.Left.toeSpace"
     `);
   });
 });

@@ -222,9 +222,9 @@ describe('walkway-capacity: what a reader is told', () => {
     `);
     expect(tell(1500, 200, 'us', {}, {}, { placements: [] })).toMatchInlineSnapshot(`
       "unknown, walkway Behind
-      Cannot say whether Behind is wide enough for its people. Add \`place\` to the file, for Left, such as \`place Left at 14ft, 6ft\`.
+      Cannot say whether Behind is wide enough for its people. Add \`place\` to the file, for Left, such as \`place Left at 4.3m, 1830mm\`.
       at walkways.Behind, by IBC 2018/2021 1005.3.2
-      ask place of the file, for Left, as place Left at 14ft, 6ft, at desks.Left"
+      ask place of the file, for Left, as place Left at 4.3m, 1830mm, at desks.Left"
     `);
   });
 

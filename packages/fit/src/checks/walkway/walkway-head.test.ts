@@ -140,15 +140,15 @@ describe('walkway-head: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell({})).toMatchInlineSnapshot(`
       "unknown, walkway Behind
-      Cannot say how high it is above Behind. Add \`headroom\` to walkway Behind, such as \`headroom 7'6"\`.
+      Cannot say how high it is above Behind. Add \`headroom\` to walkway Behind, such as \`headroom 2290mm\`.
       at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
-      ask headroom of walkway Behind, as headroom 7'6", at walkways.Behind"
+      ask headroom of walkway Behind, as headroom 2290mm, at walkways.Behind"
     `);
     expect(tell(balcony(4000))).toMatchInlineSnapshot(`
       "unknown, walkway Behind
-      Cannot say how high it is above Behind. Add \`height\` to balcony, such as \`height 9ft\`.
+      Cannot say how high it is above Behind. Add \`height\` to balcony, such as \`height 2740mm\`.
       at walkways.Behind, by IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)
-      ask height of balcony, as height 9ft, at room.balcony"
+      ask height of balcony, as height 2740mm, at room.balcony"
     `);
   });
 

@@ -207,21 +207,21 @@ describe('walkway-pinch: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell([{ origin: nowhere }])).toMatchInlineSnapshot(`
       "unknown, walkway Behind
-      Cannot say whether the pinches of Behind are passable. Add \`width\` to a pinch of walkway Behind, such as \`width 32in\`.
+      Cannot say whether the pinches of Behind are passable. Add \`width\` to a pinch of walkway Behind, such as \`width 810mm\`.
       at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
-      ask width of a pinch of walkway Behind, as width 32in, at walkways.Behind.pinches.0"
+      ask width of a pinch of walkway Behind, as width 810mm, at walkways.Behind.pinches.0"
     `);
     expect(tell([{ origin: nowhere, width: given(850) }])).toMatchInlineSnapshot(`
       "unknown, walkway Behind
-      Cannot say whether the pinches of Behind are passable. Add \`length\` to a pinch of walkway Behind, such as \`length 20in\`.
+      Cannot say whether the pinches of Behind are passable. Add \`length\` to a pinch of walkway Behind, such as \`length 510mm\`.
       at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
-      ask length of a pinch of walkway Behind, as length 20in, at walkways.Behind.pinches.0"
+      ask length of a pinch of walkway Behind, as length 510mm, at walkways.Behind.pinches.0"
     `);
     expect(tell([pinch(undefined, 850, 500), pinch(undefined, 850, 500)])).toMatchInlineSnapshot(`
       "unknown, walkway Behind
-      Cannot say whether the pinches of Behind are passable. Add \`at\` to a pinch of walkway Behind, such as \`at 6ft\`.
+      Cannot say whether the pinches of Behind are passable. Add \`at\` to a pinch of walkway Behind, such as \`at 1830mm\`.
       at walkways.Behind.pinches.0, by 2010 ADA Standards 403.5.1, exception
-      ask at of a pinch of walkway Behind, as at 6ft, at walkways.Behind.pinches.0"
+      ask at of a pinch of walkway Behind, as at 1830mm, at walkways.Behind.pinches.0"
     `);
   });
 

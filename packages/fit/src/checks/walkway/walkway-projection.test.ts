@@ -200,15 +200,15 @@ describe('walkway-projection: what a reader is told', () => {
   it('where something is missing', () => {
     expect(tell([{ origin: nowhere }])).toMatchInlineSnapshot(`
       "unknown, walkway Front
-      Cannot say what sticks out into Front. Add \`height\` to a projection of walkway Front, such as \`height 50in\`.
+      Cannot say what sticks out into Front. Add \`height\` to a projection of walkway Front, such as \`height 1270mm\`.
       at walkways.Front.projections.0, by 2010 ADA Standards 307.2
-      ask height of a projection of walkway Front, as height 50in, at walkways.Front.projections.0"
+      ask height of a projection of walkway Front, as height 1270mm, at walkways.Front.projections.0"
     `);
     expect(tell([{ origin: nowhere, height: given(1000) }])).toMatchInlineSnapshot(`
       "unknown, walkway Front
-      Cannot say what sticks out into Front. Add \`reach\` to a projection of walkway Front, such as \`reach 3in\`.
+      Cannot say what sticks out into Front. Add \`reach\` to a projection of walkway Front, such as \`reach 75mm\`.
       at walkways.Front.projections.0, by 2010 ADA Standards 307.2
-      ask reach of a projection of walkway Front, as reach 3in, at walkways.Front.projections.0"
+      ask reach of a projection of walkway Front, as reach 75mm, at walkways.Front.projections.0"
     `);
   });
 
