@@ -209,6 +209,8 @@ export interface HeightBands {
 export interface PersonBand {
   readonly who: string;
   readonly posture: Posture;
+  /** Where: a person may use a desk or seat at several. */
+  readonly workstation: string;
   /** Absent if no value serves them. */
   readonly band?: Range;
   /** Why there is no band: a check that no value of this height meets, whatever the others do. */
@@ -236,6 +238,7 @@ export interface Plan {
 export interface LeftOut {
   readonly who: string;
   readonly posture: Posture;
+  readonly workstation: string;
   readonly check: string;
   /** By how much the check misses, millimetres; absent for a crowd. */
   readonly by?: number;

@@ -53,17 +53,18 @@ function planObject({ title, settings, changes, serves, likely, leftOut }: Plan)
   };
 }
 
-function leftOutObject({ who, posture, check, by, share }: LeftOut) {
-  return { who, posture, check, by: rounded(by, 1), share: rounded(share, 4) };
+function leftOutObject({ who, posture, workstation, check, by, share }: LeftOut) {
+  return { who, posture, workstation, check, by: rounded(by, 1), share: rounded(share, 4) };
 }
 
 function bandsObject({ part, of, each, all }: HeightBands) {
   return {
     part,
     of,
-    each: each.map(({ who, posture, band, basis, blockedBy }) => ({
+    each: each.map(({ who, posture, workstation, band, basis, blockedBy }) => ({
       who,
       posture,
+      workstation,
       band: band ? bandObject(band) : null,
       basis,
       blockedBy: blockedBy ?? null,

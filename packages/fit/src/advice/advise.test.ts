@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../assess/assess.js';
+import type { StationAdvice } from '../assessment.js';
 import type { Booth } from '../booth.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import { checks } from '../checks/catalogue.js';
@@ -183,6 +184,24 @@ describe('plans', () => {
       if (serves.includes('Noor')) expect(leftOut.map(({ who }) => who)).toContain('Tobias');
     }
     expect(new Set(verdictsOf(shared, 'Tobias'))).toEqual(new Set(['pass']));
+  });
+
+  it('says at which workstation of a desk somebody is left out', () => {
+    const legs = wholeBody({ poplitealHeight: 400, sittingElbowHeight: 230 });
+    const shared = aBooth({
+      operators: [aMeasuredOperator('Noor', legs), aMeasuredOperator('Tobias', legs)],
+      desks: [aDesk('Left', 1100)],
+      seats: [aSeat('Tall', 760, ringBelow(400)), aSeat('Bare', 760)],
+      workstations: [
+        aStation('Sound', 'Left', 'Tall', ['Noor', 'Tobias']),
+        aStation('Words', 'Left', 'Bare', ['Noor']),
+      ],
+    });
+    const [{ plans, bands }] = advise(shared).stations as [StationAdvice];
+    for (const { leftOut } of plans)
+      for (const { check, workstation } of leftOut) if (check === 'feet-supported') expect(workstation).toBe('Words');
+    expect(plans.flatMap(({ leftOut }) => leftOut).map(({ check }) => check)).toContain('feet-supported');
+    expect(bands[0]!.each.map(({ workstation }) => workstation)).toEqual(['Sound', 'Sound', 'Words']);
   });
 
   it('is worth something to a crowd of which it serves more', () => {

@@ -36,8 +36,8 @@ export function curveOf(choice: Choice, place: Place): Curve {
 }
 
 function bandOf(choice: Choice, place: Place): PersonBand {
-  const { person, posture } = place;
-  const about = { who: person.name, posture };
+  const { person, posture, station } = place;
+  const about = { who: person.name, posture, workstation: station.name };
   if (person.kind === 'crowd') {
     const served = gridOf(choice.within).filter((height) => {
       const { rules, heights } = choice.at(place, height);

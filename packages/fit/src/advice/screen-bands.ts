@@ -22,7 +22,7 @@ export function screenBands(scene: Scene, station: Station): readonly HeightBand
 }
 
 function bandOf(view: View, eyes: Eyes): PersonBand {
-  const about = { who: eyes.person.name, posture: eyes.posture };
+  const about = { who: eyes.person.name, posture: eyes.posture, workstation: eyes.station.name };
   if (eyes.person.kind === 'crowd') return { ...about, basis: 'share', ...shown(bandOfMost(view, eyes)) };
   const { lowest, highest } = shiftsFor(view, eyes);
   const { value } = view.use.height!.distance;

@@ -86,18 +86,19 @@ function outcomeOf(scene: Scene, station: Station, person: Person): Pick<Outcome
     const heights = heightsOf(station, posture);
     const rules = scene.rules(station, posture);
     if (!heights || rules.length === 0) return [];
+    const about = { who: person.name, posture, workstation: station.name };
     const shares = sharesOf(rules, 'preferred', heights, person);
     if (person.kind === 'crowd') {
       const weakest = rules[shares.byRule.indexOf(Math.min(...shares.byRule))]!;
       const isServed = verdictOf(shares.joint, 1, person.wanted) === 'pass';
-      return isServed ? [] : [{ who: person.name, posture, check: weakest.check, share: shares.joint }];
+      return isServed ? [] : [{ ...about, check: weakest.check, share: shares.joint }];
     }
     sure &&= shares.byRule.every((share) => share >= person.wanted);
     const { seat, desk } = settingOf(rules, heights, person.dimensions);
     return rules.flatMap((rule): LeftOut[] => {
       const margins = rule.demands.map((d) => marginIn(d.preferred, valueOf(d.form, person.dimensions, seat, desk)));
       const margin = Math.min(...margins);
-      return margin >= -TOLERANCE ? [] : [{ who: person.name, posture, check: rule.check, by: -margin }];
+      return margin >= -TOLERANCE ? [] : [{ ...about, check: rule.check, by: -margin }];
     });
   });
   return { left, sure };

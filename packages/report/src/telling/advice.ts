@@ -6,10 +6,12 @@ import {
   type HeightBands,
   type LeftOut,
   type MeasureNext,
+  type PersonBand,
   type Range,
 } from '@boothwright/fit';
 import { dimensionTitle, titleOf } from '../titles.js';
-import { count, percent, postureWord, unitsOf, type Units } from '../words.js';
+import { count, percent, unitsOf, type Units } from '../words.js';
+import { byPerson } from './places.js';
 
 /** What the advice on one workstation says, in words that any face can set. */
 export interface StationTold {
@@ -58,7 +60,7 @@ export function tellStations({ stations }: Advice, assessment: Assessment): read
       facts: [
         ...(serves.length > 0 ? [{ label: 'Suits', text: listOf(serves) }] : []),
         ...(likely.length > 0 ? [{ label: 'Most likely suits', text: `${listOf(likely)}; measure to be sure` }] : []),
-        ...leftOutBy(leftOut).map((of) => ({ label: 'Leaves out', text: tellLeftOut(of, assessment, units) })),
+        ...tellLeftOut(leftOut, assessment, units).map((text) => ({ label: 'Leaves out', text })),
       ],
     })),
     ...(plans.length === 0 && { noPlan: whyNoPlan(assessment, workstation) }),
@@ -82,27 +84,28 @@ function whyNoPlan({ workstations }: Assessment, name: string): string {
   return 'No other heights were found that serve more people than those in the file and leave out nobody instead.';
 }
 
-/** All that leaves out one person in one posture. */
-function leftOutBy(leftOut: readonly LeftOut[]): readonly (readonly LeftOut[])[] {
+/** Who is left out, and by what. */
+function tellLeftOut(leftOut: readonly LeftOut[], { booth }: Assessment, units: Units): readonly string[] {
   const by = new Map<string, LeftOut[]>();
   for (const one of leftOut) {
-    const key = JSON.stringify([one.who, one.posture]);
+    const key = JSON.stringify([one.who, one.posture, one.workstation]);
     by.set(key, [...(by.get(key) ?? []), one]);
   }
-  return [...by.values()];
-}
-
-function tellLeftOut(of: readonly LeftOut[], { booth }: Assessment, { length }: Units): string {
-  const { who, posture, check, share } = of[0]!;
-  if (share !== undefined) {
+  const places = [...by.values()].map((of) => ({ ...of[0]!, text: tellLacks(of, units) }));
+  return byPerson(places).map(({ who, share, person, text }) => {
+    if (share === undefined) return `${person}: ${text}`;
     const cover = booth.crowds.find(({ name }) => name === who)?.cover.value;
     const wanted = cover === undefined ? '' : `, ${percent(cover)} wanted`;
-    return `${percent(1 - share)} of ${who}, ${postureWord(posture)} (${percent(share)} served${wanted}): first ‘${titleOf(check)}’`;
-  }
-  const misses = of.map(({ check: missed, by }) =>
-    by === undefined ? `‘${titleOf(missed)}’` : `‘${titleOf(missed)}’ misses by ${length(by)}`,
+    return `${percent(1 - share)} of ${person} (${percent(share)} served${wanted}): first ${text}`;
+  });
+}
+
+function tellLacks(of: readonly LeftOut[], { length }: Units): string {
+  return listOf(
+    of.map(({ check, by }) =>
+      by === undefined ? `‘${titleOf(check)}’` : `‘${titleOf(check)}’ misses by ${length(by)}`,
+    ),
   );
-  return `${who}, ${postureWord(posture)}: ${listOf(misses)}`;
 }
 
 function tellBands(
@@ -112,13 +115,15 @@ function tellBands(
   { range, length }: Units,
 ): BandsTold {
   const named = each.filter(({ basis }) => basis !== 'share').length;
-  const rows = each.map(({ who, posture, band, basis, blockedBy }) => ({
-    who: `${who}, ${postureWord(posture)}`,
-    height: band
+  const heightOf = ({ band, basis, blockedBy }: PersonBand) =>
+    band
       ? `${basis === 'average' ? 'about ' : ''}${range(band)}`
       : blockedBy === undefined
         ? 'none suits all checks'
-        : `none: ‘${titleOf(blockedBy)}’ ${basis === 'share' ? 'leaves out too many' : 'fails at any height'}`,
+        : `none: ‘${titleOf(blockedBy)}’ ${basis === 'share' ? 'leaves out too many' : 'fails at any height'}`;
+  const rows = byPerson(each.map((one) => ({ ...one, text: heightOf(one) }))).map(({ person, text }) => ({
+    who: person,
+    height: text,
   }));
   const everyone = { who: 'Everyone named', height: all ? range(all) : 'no one height' };
   return {

@@ -26,7 +26,7 @@ export const larkfieldAdvice: Advice = {
           changes: [{ origin: at(18, 38, 11), text: '37in..44in' }],
           serves: ['Tobias'],
           likely: ['Noor'],
-          leftOut: [{ who: 'Volunteers', posture: 'sit', check: 'feet-supported', share: 0.53 }],
+          leftOut: [{ who: 'Volunteers', posture: 'sit', workstation: 'Sound', check: 'feet-supported', share: 0.53 }],
         },
         {
           title: 'Set the desk Right to 38 in: serves 1 of 3, not Noor',
@@ -35,8 +35,8 @@ export const larkfieldAdvice: Advice = {
           serves: ['Tobias'],
           likely: [],
           leftOut: [
-            { who: 'Noor', posture: 'sit', check: 'feet-supported', by: 2 * INCH },
-            { who: 'Noor', posture: 'sit', check: 'thigh-room', by: INCH },
+            { who: 'Noor', posture: 'sit', workstation: 'Sound', check: 'feet-supported', by: 2 * INCH },
+            { who: 'Noor', posture: 'sit', workstation: 'Sound', check: 'thigh-room', by: INCH },
           ],
         },
       ],
@@ -46,14 +46,28 @@ export const larkfieldAdvice: Advice = {
           part: 'desk',
           of: 'Right',
           each: [
-            { who: 'Noor', posture: 'sit', basis: 'average', band: { min: 36 * INCH, max: 38 * INCH } },
-            { who: 'Tobias', posture: 'sit', basis: 'measured', blockedBy: 'feet-supported' },
+            {
+              who: 'Noor',
+              posture: 'sit',
+              workstation: 'Sound',
+              basis: 'average',
+              band: { min: 36 * INCH, max: 38 * INCH },
+            },
+            { who: 'Tobias', posture: 'sit', workstation: 'Sound', basis: 'measured', blockedBy: 'feet-supported' },
           ],
         },
         {
           part: 'ring',
           of: 'Tall',
-          each: [{ who: 'Volunteers', posture: 'sit', basis: 'share', band: { min: 15 * INCH, max: 16 * INCH } }],
+          each: [
+            {
+              who: 'Volunteers',
+              posture: 'sit',
+              workstation: 'Sound',
+              basis: 'share',
+              band: { min: 15 * INCH, max: 16 * INCH },
+            },
+          ],
         },
       ],
       curves: [peak('Noor', 'sit', 37 * INCH, 0.95), peak('Tobias', 'stand', 44 * INCH, 0.8)],
