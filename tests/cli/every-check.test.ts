@@ -44,6 +44,7 @@ const everyCheck = [
   'thigh-room',
   'toe-space',
   'walkway-capacity',
+  'walkway-door',
   'walkway-head',
   'walkway-pinch',
   'walkway-projection',

@@ -37,6 +37,7 @@ import { standingWork } from './stand/standing-work.js';
 import { toeSpace } from './stand/toe-space.js';
 import { floorCable } from './walkway/floor-cable.js';
 import { walkwayCapacity } from './walkway/walkway-capacity.js';
+import { walkwayDoor } from './walkway/walkway-door.js';
 import { walkwayHead } from './walkway/walkway-head.js';
 import { walkwayPinch } from './walkway/walkway-pinch.js';
 import { walkwayProjection } from './walkway/walkway-projection.js';
@@ -82,6 +83,7 @@ export const checks: readonly Check[] = [
   toeSpace,
   floorCable,
   walkwayCapacity,
+  walkwayDoor,
   walkwayHead,
   walkwayPinch,
   walkwayProjection,

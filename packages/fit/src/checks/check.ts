@@ -23,6 +23,7 @@ export type DefaultName = 'shoe' | 'slump' | 'task' | 'working' | 'lean' | 'top'
 /** A property that a remedy can give a better value, by its block and its key. */
 export type ChosenProperty =
   | 'seating first'
+  | 'door opens'
   | 'monitor text'
   | 'screen setback'
   | 'screen bottom'

@@ -87,7 +87,6 @@ export function narrowings(scene: Scene, walkway: Walkway): readonly Narrowing[]
   const sides = sidesOf(scene, walkway);
   if (!sides || 'unplaced' in sides) return [];
   const { first, second } = sides;
-  const { clear } = narrowestOf(sides);
   const bounding = new Set([...first, ...second].map(({ what }) => what));
   const tucked = tuckedRacks(scene);
   const pieces = scene.layout.pieces
@@ -98,7 +97,17 @@ export function narrowings(scene: Scene, walkway: Walkway): readonly Narrowing[]
     const outline = areaOutline(space);
     return outline ? [{ what: say`the wheelchair space ${space.name}`, outline }] : [];
   });
-  return [...pieces, ...spaces].flatMap(({ what, outline }) => {
+  return narrowedBy(sides, [...pieces, ...spaces]);
+}
+
+/** Those of some things that reach between the sides of a walkway, and what each leaves. */
+export function narrowedBy(
+  sides: Sides,
+  things: readonly { readonly what: string; readonly outline: Polygon }[],
+): readonly Narrowing[] {
+  const { first, second } = sides;
+  const { clear } = narrowestOf(sides);
+  return things.flatMap(({ what, outline }) => {
     const [near, far] = [nearestOf(first, outline), nearestOf(second, outline)];
     if (near.distance >= clear || far.distance >= clear) return [];
     const wider = near.distance > far.distance ? near : far;

@@ -53,6 +53,8 @@ export interface Profile {
   };
   readonly headroom: Figure;
   readonly projection: { readonly reach: Figure; readonly above: Figure; readonly below: Figure };
+  /** What a door that is fully open may take of the least width. */
+  readonly door: Figure;
   readonly cable: {
     readonly bare: Figure;
     readonly bevelled: Figure;
@@ -120,6 +122,7 @@ const us: Profile = {
     route: inches(36, ADA_ROUTE),
   },
   headroom: inches(80, 'IBC 2015 1003.3.1, 2010 ADA Standards 307.4 and OSHA 29 CFR 1910.36(g)(1)'),
+  door: inches(7, 'IBC 2015 1005.7.1'),
   projection: {
     reach: inches(4, ADA_PROTRUDING),
     above: inches(27, ADA_PROTRUDING),
