@@ -51,9 +51,13 @@ export function between(p: Point, q: Point, share: number): Point {
   return { x: p.x + share * (q.x - p.x), y: p.y + share * (q.y - p.y) };
 }
 
-/** Points of an arc; degrees, anticlockwise from the right. */
+/** A drawn arc is off by no more than this from a true one, millimetres in the room. */
+const TRUE = 1;
+
+/** Points of an arc; degrees, anticlockwise from the right. Those of a large one stand so near each other that it looks round. */
 export function arc(centre: Point, radius: number, from: number, to: number, squash = 1): Point[] {
-  const steps = Math.max(2, Math.ceil(Math.abs(to - from) / 12));
+  const fine = radius > 0 ? 2 * degrees(Math.acos(Math.max(0, 1 - TRUE / radius))) : 12;
+  const steps = Math.max(2, Math.ceil(Math.abs(to - from) / Math.min(12, fine)));
   return Array.from({ length: steps + 1 }, (_, step) => {
     const angle = radians(from + ((to - from) * step) / steps);
     return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * squash * Math.sin(angle) };
