@@ -91,6 +91,11 @@ describe('walkway-door: half of the least width in any position, all but 7 in fu
     expect(farther! - (Math.hypot(1000, 1100) - LEAF)).toBeCloseTo(0, -1);
   });
 
+  it('offers nothing where enough is left', () => {
+    expect(judge(1000, [main({ opens: given('in') })]).remedies).toEqual([]);
+    expect(judge(600, [main({ opens: given('in') })]).remedies).toHaveLength(1);
+  });
+
   it('judges each door of each walkway', () => {
     const doors = [main({}, 3000), aDoor('Second', 'back-wall', 4000, 300)];
     const found = none(400, doors);
