@@ -91,21 +91,23 @@ function tellLeftOut(leftOut: readonly LeftOut[], { booth }: Assessment, units: 
     const key = JSON.stringify([one.who, one.posture, one.workstation]);
     by.set(key, [...(by.get(key) ?? []), one]);
   }
-  const places = [...by.values()].map((of) => ({ ...of[0]!, text: tellLacks(of, units) }));
-  return byPerson(places).map(({ who, share, person, text }) => {
-    if (share === undefined) return `${person}: ${text}`;
-    const cover = booth.crowds.find(({ name }) => name === who)?.cover.value;
-    const wanted = cover === undefined ? '' : `, ${percent(cover)} wanted`;
-    return `${percent(1 - share)} of ${person} (${percent(share)} served${wanted}): first ${text}`;
-  });
+  const places = [...by.values()].map((of) => ({ ...of[0]!, text: tellLacks(of, booth, units) }));
+  return byPerson(places).map(({ share, person, text }) =>
+    share === undefined ? `${person}: ${text}` : `${percent(1 - share)} of ${person} ${text}`,
+  );
 }
 
-function tellLacks(of: readonly LeftOut[], { length }: Units): string {
-  return listOf(
-    of.map(({ check, by }) =>
-      by === undefined ? `‘${titleOf(check)}’` : `‘${titleOf(check)}’ misses by ${length(by)}`,
-    ),
+function tellLacks(of: readonly LeftOut[], { crowds }: Booth, { length }: Units): string {
+  const { who, check, share } = of[0]!;
+  if (share !== undefined) {
+    const cover = crowds.find(({ name }) => name === who)?.cover.value;
+    const wanted = cover === undefined ? '' : `, ${percent(cover)} wanted`;
+    return `(${percent(share)} served${wanted}): first ‘${titleOf(check)}’`;
+  }
+  const misses = of.map(({ check: missed, by }) =>
+    by === undefined ? `‘${titleOf(missed)}’` : `‘${titleOf(missed)}’ misses by ${length(by)}`,
   );
+  return listOf(misses);
 }
 
 function tellBands(
