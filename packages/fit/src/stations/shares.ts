@@ -1,6 +1,6 @@
 import type { Body } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
-import type { People } from '../bodies/people.js';
+import { type People, shareOf } from '../bodies/people.js';
 import type { Share } from '../units.js';
 import { boundsOf, type Settable, variableOf } from './bounds.js';
 import { type Demand, type Level, tolerant } from './demand.js';
@@ -68,17 +68,9 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
 }
 
 /** The share who meet a rule; nothing is left of the others. */
-function counted(met: Uint8Array, { count, personsPerSex, weights }: People, left: Float64Array): Share {
-  let share = 0;
-  for (let from = 0; from < count; from += personsPerSex) {
-    let meeting = 0;
-    for (let person = from; person < from + personsPerSex; person++) {
-      if (met[person] === 1) meeting++;
-      else left[person] = 0;
-    }
-    share += meeting * weights[from]!;
-  }
-  return share;
+function counted(met: Uint8Array, people: People, left: Float64Array): Share {
+  for (let person = 0; person < people.count; person++) if (met[person] === 0) left[person] = 0;
+  return shareOf(people, (person) => met[person] === 1);
 }
 
 /** A last rule of one demand on S, D or D − S that rests on one body dimension can be integrated over it. */

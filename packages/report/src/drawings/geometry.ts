@@ -56,7 +56,7 @@ const TRUE = 1;
 
 /** Points of an arc; degrees, anticlockwise from the right. Those of a large one stand so near each other that it looks round. */
 export function arc(centre: Point, radius: number, from: number, to: number, squash = 1): Point[] {
-  const fine = radius > 0 ? 2 * degrees(Math.acos(Math.max(0, 1 - TRUE / radius))) : 12;
+  const fine = 2 * degrees(Math.acos(Math.max(0, 1 - TRUE / radius)));
   const steps = Math.max(2, Math.ceil(Math.abs(to - from) / Math.min(12, fine)));
   return Array.from({ length: steps + 1 }, (_, step) => {
     const angle = radians(from + ((to - from) * step) / steps);

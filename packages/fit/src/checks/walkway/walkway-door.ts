@@ -6,7 +6,7 @@ import { heldTo, profileOf } from '../../limits/held-to.js';
 import { leastWidth } from '../../limits/least-width.js';
 import { profiles } from '../../limits/profiles.js';
 import { withName } from '../../lookup.js';
-import { verdictOf } from '../../scene/verdict.js';
+import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
@@ -57,7 +57,8 @@ place Left at 10ft, 88in
 walkway Behind { between booth and back-wall  serves 20 }
 `,
   },
-  find: (scene) => scene.booth.walkways.flatMap((walkway) => judgeAll(scene, walkway)),
+  find: (scene) =>
+    scene.layout.doorSwings.length === 0 ? [] : scene.booth.walkways.flatMap((walkway) => judgeAll(scene, walkway)),
 };
 
 /** One finding for each door whose leaf sweeps between the sides. */
@@ -77,14 +78,15 @@ function judgeAll(scene: Scene, walkway: Walkway): readonly FindingDraft[] {
 
 function judge(scene: Scene, walkway: Walkway, door: Door, { left }: Narrowing, least: Millimetres): FindingDraft {
   const [wide, half] = [least - profileOf(scene).door.value, least * HALF];
-  const verdict = verdictOf(Number(left >= wide - TOLERANCE), Number(left >= half - TOLERANCE), 1);
+  const verdict = exactVerdict(left >= wide - TOLERANCE, left >= half - TOLERANCE);
   const limit = verdict === 'fail' ? half : wide;
   const [leaves, needed] = [scene.length(left), scene.length(least)];
-  const message = {
-    pass: say`The door ${door.name} opens into ${walkway.name} and leaves ${leaves} in any position: of the least width of ${needed} a door may take ${scene.length(least - wide)}.`,
-    marginal: say`Open at a right angle, the door ${door.name} leaves ${leaves} of ${walkway.name}, where ${needed} is the least. Let it open outward, or back until it lies along its wall.`,
-    fail: say`The door ${door.name} sweeps through ${walkway.name} and leaves only ${leaves}, where half of ${needed} is to stay free in any position. Let it open outward, or widen the walkway there by ${scene.length(half - left)}.`,
-  }[verdict as 'pass' | 'marginal' | 'fail'];
+  const message =
+    verdict === 'pass'
+      ? say`The door ${door.name} opens into ${walkway.name} and leaves ${leaves} in any position: of the least width of ${needed} a door may take ${scene.length(least - wide)}.`
+      : verdict === 'marginal'
+        ? say`Open at a right angle, the door ${door.name} leaves ${leaves} of ${walkway.name}, where ${needed} is the least. Let it open outward, or back until it lies along its wall.`
+        : say`The door ${door.name} sweeps through ${walkway.name} and leaves only ${leaves}, where half of ${needed} is to stay free in any position. Let it open outward, or widen the walkway there by ${scene.length(half - left)}.`;
   return {
     subject: subjectOf(walkway),
     verdict,
