@@ -76,6 +76,17 @@ describe('while it runs', () => {
   });
 });
 
+test.each([
+  ['without a word', () => Promise.resolve(), 1],
+  ['after it said so', () => server.connection.sendRequest('shutdown'), 0],
+])('it ends when its editor goes %s', async (_, before, status) => {
+  await before();
+  const gone = new Promise((resolve) => server.process.once('exit', resolve));
+  server.process.stdin!.end();
+  expect(await gone).toBe(status);
+  server.connection.dispose();
+});
+
 test('killed at any moment of an edit, the next server has the right findings of the whole text', async () => {
   const random = new Random(5);
   for (let n = 0; n < 6; n++) {
