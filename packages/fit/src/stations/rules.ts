@@ -4,7 +4,7 @@ import type { Range } from '../units.js';
 import { bodyPartOf, boundsOf } from './bounds.js';
 import { bodyPart, tolerant, type Band, type Demand, type Dimensions } from './demand.js';
 import { allSettings, copySettings, narrow, pick } from './settings.js';
-import { SettingsOfAll } from './settings-of-all.js';
+import { AT_A_TIME, bindingIn, SettingsOfAll } from './settings-of-all.js';
 
 /** What one check demands at one station, in the order in which a person gives way: feet first, elbows last. */
 export interface Rule {
@@ -50,23 +50,27 @@ export interface Heights {
 export function settingsOf(rules: readonly Rule[], heights: Heights, people: People): PersonalSettings {
   const { count } = people;
   const column = (dimension: DimensionName) => people.column(dimension);
-  const settings = SettingsOfAll.within(heights, count);
-  const met = new Uint8Array(count);
-  for (const { demands } of rules)
-    settings.narrow(
+  const binding = rules.map(({ demands }) =>
+    bindingIn(
+      heights,
       demands.map((demand) => boundsOf(demand.form, demand.preferred, count, column)),
-      met,
-    );
+    ),
+  );
   const gaps = wantedOf(rules, -1, count, column);
   const desks = wantedOf(rules, 0, count, column);
   const seat = new Float64Array(count);
   const desk = new Float64Array(count);
+  const met = new Uint8Array(AT_A_TIME);
   const own = allSettings(heights.seat, heights.desk);
-  for (let person = 0; person < count; person++) {
-    settings.copyOf(person, own);
-    const chosen = pick(own, gaps ? gaps[person]! : NaN, desks ? desks[person]! : NaN);
-    seat[person] = chosen.seat;
-    desk[person] = chosen.desk;
+  for (const settings of SettingsOfAll.inBlocks(heights, 0, count)) {
+    for (const bounds of binding) if (bounds.length > 0) settings.narrow(bounds, met);
+    for (let i = 0; i < settings.count; i++) {
+      const person = settings.from + i;
+      settings.copyOf(i, own);
+      const chosen = pick(own, gaps ? gaps[person]! : NaN, desks ? desks[person]! : NaN);
+      seat[person] = chosen.seat;
+      desk[person] = chosen.desk;
+    }
   }
   return { seat, desk };
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { boundsOf } from './bounds.js';
 import { bodyPart, tolerant, type Dimensions, type LinearForm } from './demand.js';
 import { allSettings, copySettings, largestGap, narrow, smallestGap, type Settings } from './settings.js';
-import { SettingsOfAll } from './settings-of-all.js';
+import { bindingIn, SettingsOfAll } from './settings-of-all.js';
 
 const length = fc.integer({ min: -60, max: 60 });
 const height = fc.integer({ min: 300, max: 420 });
@@ -53,16 +53,15 @@ describe('the settings of many people', () => {
   it('are those of each alone, to the digit, rule by rule', () => {
     fc.assert(
       fc.property(range, range, rules, people, (seat, desk, asked, bodies) => {
-        const all = SettingsOfAll.within({ seat, desk }, bodies.length);
+        const heights = { seat, desk };
+        const all = SettingsOfAll.inBlocks(heights, 0, bodies.length).next().value as SettingsOfAll;
         const each = bodies.map(() => allSettings(seat, desk));
         const met = new Uint8Array(bodies.length);
         const columnOf = (dimension: string) =>
           Float64Array.from(bodies, (body) => body[dimension as keyof typeof body]);
         for (const rule of asked) {
-          all.narrow(
-            rule.map((one) => boundsOf(one.form, one.band, bodies.length, columnOf)),
-            met,
-          );
+          const bounds = rule.map((one) => boundsOf(one.form, one.band, bodies.length, columnOf));
+          all.narrow(bindingIn(heights, bounds), met);
           bodies.forEach((body, person) => {
             const own = each[person]!;
             expect(met[person] === 1).toBe(alone(body as unknown as Dimensions, own, rule));

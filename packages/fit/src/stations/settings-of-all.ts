@@ -10,45 +10,46 @@ export interface Intervals {
   readonly max: Float64Array;
 }
 
+/** How many people are narrowed at a time: so few that all their columns stay in a processor’s nearest memory. */
+export const AT_A_TIME = 256;
+
 /**
  * The settings open to each of many people: what `Settings` is for one body, as columns. Several thousand people are narrowed at each
- * keystroke, so every loop here runs over few columns and makes nothing.
+ * keystroke, some after the others, so every loop here runs over few short columns and makes nothing.
  */
 export class SettingsOfAll {
-  readonly seat: Intervals;
-  readonly desk: Intervals;
+  readonly seat = intervals();
+  readonly desk = intervals();
   /** Desk less seat. */
-  readonly gap: Intervals;
-  private readonly before: Readonly<Record<Settable, Intervals>>;
-  private readonly span: Intervals;
-  private count = 0;
-  private heights: Heights = { seat: { min: 0, max: 0 }, desk: { min: 0, max: 0 } };
+  readonly gap = intervals();
+  private readonly before: Readonly<Record<Settable, Intervals>> = {
+    seat: intervals(),
+    desk: intervals(),
+    gap: intervals(),
+  };
+  private readonly span = intervals();
+  /** The first of these people in the columns of all, and how many they are. */
+  from = 0;
+  count = 0;
 
-  private constructor(private readonly capacity: number) {
-    const [seat, desk, gap] = [intervals(capacity), intervals(capacity), intervals(capacity)];
-    [this.seat, this.desk, this.gap] = [seat, desk, gap];
-    this.before = { seat: intervals(capacity), desk: intervals(capacity), gap: intervals(capacity) };
-    this.span = intervals(capacity);
-  }
-
-  /** All that the heights allow, for each of so many people. The columns are used again at the next call. */
-  static within({ seat, desk }: Heights, count: number): SettingsOfAll {
-    const settings = latest && latest.capacity >= count ? latest : (latest = new SettingsOfAll(count));
-    settings.count = count;
-    settings.heights = { seat, desk };
-    fill(settings.seat, seat.min, seat.max, count);
-    fill(settings.desk, desk.min, desk.max, count);
-    fill(settings.gap, -Infinity, Infinity, count);
-    return settings;
+  /** All that the heights allow, for the people from one to another, some at a time. The same object each time. */
+  static *inBlocks({ seat, desk }: Heights, from: number, to: number): Generator<SettingsOfAll, void, undefined> {
+    for (let first = from; first < to; first += AT_A_TIME) {
+      latest.from = first;
+      latest.count = Math.min(AT_A_TIME, to - first);
+      fill(latest.seat, seat.min, seat.max);
+      fill(latest.desk, desk.min, desk.max);
+      fill(latest.gap, -Infinity, Infinity);
+      yield latest;
+    }
   }
 
   /** Narrows to settings inside all of a rule's bounds. `met` becomes 1 of whom some are left; the others keep what they had, and 0. */
   narrow(rule: readonly Bounds[], met: Uint8Array): void {
     met.fill(1);
-    const binding = rule.filter((bounds) => !this.isMetAnyway(bounds));
-    const touched = binding.length > 1 ? binding.map(({ on }) => on).filter((on) => on !== 'nothing') : [];
+    const touched = rule.length > 1 ? rule.map(({ on }) => on).filter((on) => on !== 'nothing') : [];
     for (const on of touched) copy(this[on], this.before[on]);
-    for (const bounds of binding) this.meet(bounds, met);
+    for (const bounds of rule) this.meet(bounds, met);
     for (const on of touched) this.restore(this.before[on], this[on], met);
   }
 
@@ -74,7 +75,7 @@ export class SettingsOfAll {
     return span;
   }
 
-  /** The settings of one person. */
+  /** The settings of one of these persons. */
   copyOf(person: number, into: Settings): void {
     into.seatMin = this.seat.min[person]!;
     into.seatMax = this.seat.max[person]!;
@@ -84,33 +85,19 @@ export class SettingsOfAll {
     into.gapMax = this.gap.max[person]!;
   }
 
-  /** Whether everybody keeps inside bounds with all that the heights allow: so they bind nobody. */
-  private isMetAnyway({ on, min, max, constant, coefficient, column }: Bounds): boolean {
-    const { least, most } = endsOf(column);
-    const parts = [constant + coefficient * least, constant + coefficient * most];
-    const { seat, desk } = this.heights;
-    const [low, high] = {
-      nothing: [0, 0],
-      seat: [seat.min, seat.max],
-      desk: [desk.min, desk.max],
-      gap: [desk.min - seat.max, desk.max - seat.min],
-    }[on] as [Millimetres, Millimetres];
-    return parts.every((part) => min - part <= low && max - part >= high);
-  }
-
   private meet({ on, min, max, constant, coefficient, column }: Bounds, met: Uint8Array): void {
-    const { count } = this;
+    const { from, count } = this;
     const { min: seatMin, max: seatMax } = this.seat;
     const { min: deskMin, max: deskMax } = this.desk;
     const { min: gapMin, max: gapMax } = this.gap;
     if (on === 'nothing') {
       for (let i = 0; i < count; i++) {
-        const part = constant + coefficient * column[i]!;
+        const part = constant + coefficient * column[from + i]!;
         if (min - part > 0 || max - part < 0) met[i] = 0;
       }
     } else if (on === 'seat') {
       for (let i = 0; i < count; i++) {
-        const part = constant + coefficient * column[i]!;
+        const part = constant + coefficient * column[from + i]!;
         const low = Math.max(seatMin[i]!, min - part);
         const high = Math.min(seatMax[i]!, max - part);
         if (low <= high && deskMin[i]! - high <= gapMax[i]! && deskMax[i]! - low >= gapMin[i]!) {
@@ -120,7 +107,7 @@ export class SettingsOfAll {
       }
     } else if (on === 'desk') {
       for (let i = 0; i < count; i++) {
-        const part = constant + coefficient * column[i]!;
+        const part = constant + coefficient * column[from + i]!;
         const low = Math.max(deskMin[i]!, min - part);
         const high = Math.min(deskMax[i]!, max - part);
         if (low <= high && low - seatMax[i]! <= gapMax[i]! && high - seatMin[i]! >= gapMin[i]!) {
@@ -130,7 +117,7 @@ export class SettingsOfAll {
       }
     } else {
       for (let i = 0; i < count; i++) {
-        const part = constant + coefficient * column[i]!;
+        const part = constant + coefficient * column[from + i]!;
         const low = Math.max(gapMin[i]!, min - part);
         const high = Math.min(gapMax[i]!, max - part);
         if (low <= high && deskMin[i]! - seatMax[i]! <= high && deskMax[i]! - seatMin[i]! >= low) {
@@ -150,15 +137,32 @@ export class SettingsOfAll {
   }
 }
 
-let latest: SettingsOfAll | undefined;
+const latest = new SettingsOfAll();
 
-function intervals(count: number): Intervals {
-  return { min: new Float64Array(count), max: new Float64Array(count) };
+/** Those bounds of a rule that bind anybody: not everybody keeps inside them with all that the heights allow. */
+export function bindingIn(heights: Heights, rule: readonly Bounds[]): readonly Bounds[] {
+  return rule.filter((bounds) => !isMetAnyway(heights, bounds));
 }
 
-function fill({ min, max }: Intervals, low: Millimetres, high: Millimetres, count: number): void {
-  min.fill(low, 0, count);
-  max.fill(high, 0, count);
+function isMetAnyway({ seat, desk }: Heights, { on, min, max, constant, coefficient, column }: Bounds): boolean {
+  const { least, most } = endsOf(column);
+  const parts = [constant + coefficient * least, constant + coefficient * most];
+  const [low, high] = {
+    nothing: [0, 0],
+    seat: [seat.min, seat.max],
+    desk: [desk.min, desk.max],
+    gap: [desk.min - seat.max, desk.max - seat.min],
+  }[on] as [Millimetres, Millimetres];
+  return parts.every((part) => min - part <= low && max - part >= high);
+}
+
+function intervals(): Intervals {
+  return { min: new Float64Array(AT_A_TIME), max: new Float64Array(AT_A_TIME) };
+}
+
+function fill({ min, max }: Intervals, low: Millimetres, high: Millimetres): void {
+  min.fill(low);
+  max.fill(high);
 }
 
 function copy(from: Intervals, to: Intervals): void {

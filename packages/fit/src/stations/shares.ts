@@ -1,11 +1,11 @@
 import type { Body } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
-import { type People, shareOf } from '../bodies/people.js';
+import type { People } from '../bodies/people.js';
 import type { Share } from '../units.js';
 import { boundsOf, type Settable, variableOf } from './bounds.js';
 import { type Demand, type Level, tolerant } from './demand.js';
 import { keyOfRules, type Heights, type Rule } from './rules.js';
-import { SettingsOfAll } from './settings-of-all.js';
+import { AT_A_TIME, bindingIn, SettingsOfAll } from './settings-of-all.js';
 
 /** A body, and the people that it may be, who are made when they are asked for. */
 export interface Somebody {
@@ -47,30 +47,47 @@ const remembered = new WeakMap<Body, Map<string, RuleShares>>();
 const REMEMBERED_SHARES = 300;
 
 function count(rules: readonly Rule[], level: Level, heights: Heights, people: People): RuleShares {
+  const { personsPerSex, weights } = people;
   const last = rules.length - 1;
   const smooth = smoothDimension(rules[last]);
-  const settings = SettingsOfAll.within(heights, people.count);
-  const met = new Uint8Array(people.count);
-  /** How much each person counts while they meet all rules, else 0. */
-  const left = people.weights.slice();
-  const byRule = rules.map(({ demands }, index) => {
-    if (smooth && index === last) return integrated(demands[0]!, level, smooth, settings, people, left);
-    const column = (dimension: DimensionName) => people.recorded(dimension);
-    settings.narrow(
+  const column = (dimension: DimensionName) => people.recorded(dimension);
+  const counted = (smooth ? rules.slice(0, last) : rules).map(({ demands }) =>
+    bindingIn(
+      heights,
       demands.map((demand) => boundsOf(demand.form, demand[level], people.count, column)),
-      met,
-    );
-    return counted(met, people, left);
-  });
+    ),
+  );
+  const integrate = smooth && integralOf(rules[last]!.demands[0]!, level, smooth, people);
+  const byRule = rules.map(() => 0);
   let joint = 0;
-  for (let person = 0; person < people.count; person++) joint += left[person]!;
+  const met = new Uint8Array(AT_A_TIME);
+  /** How much each person counts while they meet all rules, else 0. */
+  const left = new Float64Array(AT_A_TIME);
+  for (let first = 0; first < people.count; first += personsPerSex) {
+    const meeting = counted.map(() => 0);
+    for (const settings of SettingsOfAll.inBlocks(heights, first, first + personsPerSex)) {
+      const { count } = settings;
+      left.fill(weights[first]!);
+      counted.forEach((bounds, index) => {
+        if (bounds.length > 0) settings.narrow(bounds, met);
+        meeting[index]! += bounds.length > 0 ? countOf(met, count, left) : count;
+      });
+      if (integrate) byRule[last] = integrate(settings, left, byRule[last]!);
+      for (let i = 0; i < count; i++) joint += left[i]!;
+    }
+    for (const [index, persons] of meeting.entries()) byRule[index]! += persons * weights[first]!;
+  }
   return { byRule: byRule.map(bounded), joint: bounded(joint) };
 }
 
-/** The share who meet a rule; nothing is left of the others. */
-function counted(met: Uint8Array, people: People, left: Float64Array): Share {
-  for (let person = 0; person < people.count; person++) if (met[person] === 0) left[person] = 0;
-  return shareOf(people, (person) => met[person] === 1);
+/** How many meet a rule; nothing is left of the others. */
+function countOf(met: Uint8Array, count: number, left: Float64Array): number {
+  let meeting = 0;
+  for (let i = 0; i < count; i++) {
+    if (met[i] === 1) meeting++;
+    else left[i] = 0;
+  }
+  return meeting;
 }
 
 /** A last rule of one demand on S, D or D − S that rests on one body dimension can be integrated over it. */
@@ -81,41 +98,40 @@ function smoothDimension(rule: Rule | undefined): DimensionName | undefined {
   return names.length === 1 && (form.seat !== 0 || form.desk !== 0) ? names[0] : undefined;
 }
 
-/** The share whom the last demand leaves a setting, over the dimension's own residual; so much is left of each person. */
-function integrated(
-  demand: Demand,
-  level: Level,
-  dimension: DimensionName,
-  settings: SettingsOfAll,
-  people: People,
-  left: Float64Array,
-): Share {
+/**
+ * Adds the share whom the last demand leaves a setting, over the dimension's own residual, to what others come to; so much is left of each
+ * person.
+ */
+function integralOf(demand: Demand, level: Level, dimension: DimensionName, people: People) {
   const { form } = demand;
   const { on, sign } = variableOf(form);
   const { min, max } = tolerant(demand[level]);
   const coefficient = form.body[dimension]!;
   const own = people.ownResidual(dimension);
-  const reach = settings.spanOf(on as Settable);
-  const [low, high] = sign === 1 ? [reach.min, reach.max] : [reach.max, reach.min];
-  let share = 0;
-  for (const [sex, loading] of own.loading.entries()) {
+  return (settings: SettingsOfAll, left: Float64Array, others: Share): Share => {
+    const { from: first, count } = settings;
+    const reach = settings.spanOf(on as Settable);
+    const [low, high] = sign === 1 ? [reach.min, reach.max] : [reach.max, reach.min];
+    const sex = Math.floor(first / people.personsPerSex);
+    const loading = own.loading[sex]!;
     const cdf = own.cdf[sex]!;
-    const end = (sex + 1) * people.personsPerSex;
-    for (let person = sex * people.personsPerSex; person < end; person++) {
-      const a = (min - form.constant - sign * high[person]!) / coefficient;
-      const b = (max - form.constant - sign * low[person]!) / coefficient;
+    const weight = people.weights[first]!;
+    let share = others;
+    for (let i = 0; i < count; i++) {
+      const a = (min - form.constant - sign * high[i]!) / coefficient;
+      const b = (max - form.constant - sign * low[i]!) / coefficient;
       const from = coefficient > 0 ? a : b;
       const to = coefficient > 0 ? b : a;
-      const base = own.base[person]!;
+      const base = own.base[first + i]!;
       const held =
         loading === 0
           ? Number(base >= from && base <= to)
           : Math.max(0, cdf((Math.floor(to) + 0.5 - base) / loading) - cdf((Math.ceil(from) - 0.5 - base) / loading));
-      share += people.weights[person]! * held;
-      left[person]! *= held;
+      share += weight * held;
+      left[i]! *= held;
     }
-  }
-  return share;
+    return share;
+  };
 }
 
 function bounded(share: Share): Share {
