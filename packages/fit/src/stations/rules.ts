@@ -1,10 +1,10 @@
 import type { People } from '../bodies/people.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import type { Range } from '../units.js';
-import { bodyPartOf, boundsOf } from './bounds.js';
-import { bodyPart, tolerant, type Band, type Demand, type Dimensions } from './demand.js';
+import { bodyPartOf } from './bounds.js';
+import { bodyPart, tolerant, type Band, type Demand, type Dimensions, type Level } from './demand.js';
 import { allSettings, copySettings, narrow, pick } from './settings.js';
-import { AT_A_TIME, bindingIn, SettingsOfAll } from './settings-of-all.js';
+import { AT_A_TIME, bindingOf, SettingsOfAll } from './settings-of-all.js';
 
 /** What one check demands at one station, in the order in which a person gives way: feet first, elbows last. */
 export interface Rule {
@@ -50,12 +50,7 @@ export interface Heights {
 export function settingsOf(rules: readonly Rule[], heights: Heights, people: People): PersonalSettings {
   const { count } = people;
   const column = (dimension: DimensionName) => people.column(dimension);
-  const binding = rules.map(({ demands }) =>
-    bindingIn(
-      heights,
-      demands.map((demand) => boundsOf(demand.form, demand.preferred, count, column)),
-    ),
-  );
+  const binding = rules.map((rule) => bindingOf(rule, 'preferred', heights, count, column));
   const gaps = wantedOf(rules, -1, count, column);
   const desks = wantedOf(rules, 0, count, column);
   const seat = new Float64Array(count);
@@ -63,7 +58,7 @@ export function settingsOf(rules: readonly Rule[], heights: Heights, people: Peo
   const met = new Uint8Array(AT_A_TIME);
   const own = allSettings(heights.seat, heights.desk);
   for (const settings of SettingsOfAll.inBlocks(heights, 0, count)) {
-    for (const bounds of binding) if (bounds.length > 0) settings.narrow(bounds, met);
+    for (const rule of binding) settings.take(rule, met);
     for (let i = 0; i < settings.count; i++) {
       const person = settings.from + i;
       settings.copyOf(i, own);
@@ -80,6 +75,9 @@ export interface PersonalSettings {
   readonly desk: Float64Array;
 }
 
+/** Whoever cannot meet a preferred band keeps inside the outer one if they can. */
+const levels: readonly Level[] = ['preferred', 'outer'];
+
 /** The setting of one body of known dimensions. */
 export function settingOf(rules: readonly Rule[], heights: Heights, body: Dimensions): { seat: number; desk: number } {
   const settings = allSettings(heights.seat, heights.desk);
@@ -87,8 +85,12 @@ export function settingOf(rules: readonly Rule[], heights: Heights, body: Dimens
   let wantedDesk = NaN;
   for (const rule of rules) {
     const before = { ...settings };
-    const met = rule.demands.every((d) => narrow(settings, d.form, bodyPart(d.form, body), tolerant(d.preferred)));
-    if (!met) copySettings(before, settings);
+    const keepsTo = (level: Level) =>
+      rule.demands.every((d) => narrow(settings, d.form, bodyPart(d.form, body), tolerant(d[level])));
+    for (const level of levels) {
+      if (keepsTo(level)) break;
+      copySettings(before, settings);
+    }
     for (const demand of rule.demands) {
       if (demand.form.desk !== 1) continue;
       const rest = bodyPart(demand.form, body);

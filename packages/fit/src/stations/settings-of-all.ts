@@ -1,7 +1,9 @@
 import { endsOf } from '../bodies/people.js';
+import type { DimensionName } from '../bodies/dimensions.js';
 import type { Millimetres } from '../units.js';
-import type { Bounds, Settable } from './bounds.js';
-import type { Heights } from './rules.js';
+import { boundsOf, type Bounds, type Settable } from './bounds.js';
+import type { Level } from './demand.js';
+import type { Heights, Rule } from './rules.js';
 import type { Settings } from './settings.js';
 
 /** An interval for each person. */
@@ -28,6 +30,7 @@ export class SettingsOfAll {
     gap: intervals(),
   };
   private readonly span = intervals();
+  private readonly spared = new Uint8Array(AT_A_TIME);
   /** The first of these people in the columns of all, and how many they are. */
   from = 0;
   count = 0;
@@ -44,8 +47,18 @@ export class SettingsOfAll {
     }
   }
 
+  /**
+   * Narrows to settings inside a rule's wanted bounds, and for those whom they leave none to settings inside the wider ones. `met` becomes 1
+   * of whom the wanted ones leave some, else 0.
+   */
+  take({ wanted, otherwise }: Binding, met: Uint8Array): void {
+    this.narrow(wanted, met);
+    // Whoever keeps inside the wanted bounds keeps inside the wider ones, which change nothing for them.
+    if (otherwise.length > 0 && met.includes(0)) this.narrow(otherwise, this.spared);
+  }
+
   /** Narrows to settings inside all of a rule's bounds. `met` becomes 1 of whom some are left; the others keep what they had, and 0. */
-  narrow(rule: readonly Bounds[], met: Uint8Array): void {
+  private narrow(rule: readonly Bounds[], met: Uint8Array): void {
     met.fill(1);
     const touched = rule.length > 1 ? rule.map(({ on }) => on).filter((on) => on !== 'nothing') : [];
     for (const on of touched) copy(this[on], this.before[on]);
@@ -140,8 +153,27 @@ export class SettingsOfAll {
 const latest = new SettingsOfAll();
 
 /** Those bounds of a rule that bind anybody: not everybody keeps inside them with all that the heights allow. */
-export function bindingIn(heights: Heights, rule: readonly Bounds[]): readonly Bounds[] {
-  return rule.filter((bounds) => !isMetAnyway(heights, bounds));
+export interface Binding {
+  readonly wanted: readonly Bounds[];
+  /** What a person keeps to who cannot have what is wanted; nothing if no setting matters to it. */
+  readonly otherwise: readonly Bounds[];
+}
+
+/** How a rule binds people at a level. Who cannot meet a preferred band keeps inside the outer one if they can. */
+export function bindingOf(
+  { demands }: Rule,
+  level: Level,
+  heights: Heights,
+  count: number,
+  columnOf: (dimension: DimensionName) => Float64Array,
+): Binding {
+  const at = (which: Level) =>
+    demands
+      .map((demand) => boundsOf(demand.form, demand[which], count, columnOf))
+      .filter((bounds) => !isMetAnyway(heights, bounds));
+  const wanted = at(level);
+  const isSettable = level === 'preferred' && wanted.some(({ on }) => on !== 'nothing');
+  return { wanted, otherwise: isSettable ? at('outer') : [] };
 }
 
 function isMetAnyway({ seat, desk }: Heights, { on, min, max, constant, coefficient, column }: Bounds): boolean {

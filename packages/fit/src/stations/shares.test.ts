@@ -7,7 +7,7 @@ import { reference } from '../bodies/reference.js';
 import { aBooth, aCrowd, aDesk, aMeasuredOperator, anOperator, aSeat, aStation, ringBelow } from '../testing/booths.js';
 import { wholeBody } from '../testing/findings.js';
 import { assess } from '../assess/assess.js';
-import { atLeast, atMost, type Demand } from './demand.js';
+import { atLeast, atMost, type Band, type Demand } from './demand.js';
 import type { Rule } from './rules.js';
 import { sharesOf, type Somebody } from './shares.js';
 
@@ -150,13 +150,29 @@ describe('properties of shares', () => {
     );
   });
 
-  it('the outer limit never serves fewer than the preferred band', () => {
+  it('the outer limit never serves fewer than the preferred band, by any rule or by all', () => {
     fc.assert(
       fc.property(heights, (place) => {
-        const outer = sharesOf(seated, 'outer', place, few).joint;
-        expect(sharesOf(seated, 'preferred', place, few).joint).toBeLessThanOrEqual(outer + 1e-9);
+        const outer = sharesOf(seated, 'outer', place, few);
+        const preferred = sharesOf(seated, 'preferred', place, few);
+        expect(preferred.joint).toBeLessThanOrEqual(outer.joint + 1e-9);
+        preferred.byRule.forEach((share, index) => expect(share).toBeLessThanOrEqual(outer.byRule[index]!));
       }),
     );
+  });
+
+  it('nor where who keeps the first rule wholly has to pass over the second, and so meets the third', () => {
+    const seat = (check: string, preferred: Band, outer = preferred) =>
+      rule(check, { form: { seat: 1, desk: 0, body: {}, constant: 0 }, preferred, outer });
+    const asked = [
+      seat('first', atMost(420), atMost(480)),
+      seat('second', atLeast(450)),
+      seat('third', atMost(430)),
+      seat('last', atLeast(0)),
+    ];
+    const place = { seat: { min: 400, max: 500 }, desk: { min: 700, max: 700 } };
+    expect(sharesOf(asked, 'preferred', place, few).byRule).toEqual([1, 0, 1, 1]);
+    expect(sharesOf(asked, 'outer', place, few).byRule).toEqual([1, 1, 1, 1]);
   });
 
   it('a wider range never serves fewer', () => {

@@ -2,10 +2,10 @@ import type { Body } from '../bodies/body.js';
 import type { DimensionName } from '../bodies/dimensions.js';
 import type { People } from '../bodies/people.js';
 import type { Share } from '../units.js';
-import { boundsOf, type Settable, variableOf } from './bounds.js';
+import { type Settable, variableOf } from './bounds.js';
 import { type Demand, type Level, tolerant } from './demand.js';
 import { keyOfRules, type Heights, type Rule } from './rules.js';
-import { AT_A_TIME, bindingIn, SettingsOfAll } from './settings-of-all.js';
+import { AT_A_TIME, bindingOf, SettingsOfAll } from './settings-of-all.js';
 
 /** A body, and the people that it may be, who are made when they are asked for. */
 export interface Somebody {
@@ -21,9 +21,9 @@ export interface RuleShares {
 }
 
 /**
- * Shares over people, each with seat and desk set best: a person takes the rules in order, keeps the settings that meet
- * a rule together with all those met before it, and passes over a rule that leaves none. The last rule is integrated over
- * its own dimension instead of counted, so that a share moves smoothly. Bodies count as the survey wrote them down, in whole
+ * Shares over people, each with seat and desk set best: a person takes the rules in order and keeps the settings that meet
+ * a rule together with all those before it; where none does, those inside its outer limit; where none is, all, and passes over it. The last
+ * rule is integrated over its own dimension instead of counted, so that a share moves smoothly. Bodies count as the survey wrote them down, in whole
  * millimetres (the usual continuity correction): half a millimetre at a steep bound is most of a percentage point.
  */
 export function sharesOf(rules: readonly Rule[], level: Level, heights: Heights, somebody: Somebody): RuleShares {
@@ -34,9 +34,15 @@ export function sharesOf(rules: readonly Rule[], level: Level, heights: Heights,
   const known = ofBody.get(key);
   if (known) return known;
   if (ofBody.size >= REMEMBERED_SHARES) ofBody.clear();
-  const shares = count(rules, level, heights, somebody.people);
+  const own = count(rules, level, heights, somebody.people);
+  const shares = level === 'outer' ? atLeast(own, sharesOf(rules, 'preferred', heights, somebody)) : own;
   ofBody.set(key, shares);
   return shares;
+}
+
+/** Whoever is inside a preferred band is inside its outer limit, though with a looser hold on the rules before it they would set another height. */
+function atLeast({ byRule, joint }: RuleShares, preferred: RuleShares): RuleShares {
+  return { byRule: byRule.map((share, index) => Math.max(share, preferred.byRule[index]!)), joint };
 }
 
 /**
@@ -51,11 +57,8 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
   const last = rules.length - 1;
   const smooth = smoothDimension(rules[last]);
   const column = (dimension: DimensionName) => people.recorded(dimension);
-  const counted = (smooth ? rules.slice(0, last) : rules).map(({ demands }) =>
-    bindingIn(
-      heights,
-      demands.map((demand) => boundsOf(demand.form, demand[level], people.count, column)),
-    ),
+  const counted = (smooth ? rules.slice(0, last) : rules).map((rule) =>
+    bindingOf(rule, level, heights, people.count, column),
   );
   const integrate = smooth && integralOf(rules[last]!.demands[0]!, level, smooth, people);
   const byRule = rules.map(() => 0);
@@ -68,9 +71,10 @@ function count(rules: readonly Rule[], level: Level, heights: Heights, people: P
     for (const settings of SettingsOfAll.inBlocks(heights, first, first + personsPerSex)) {
       const { count } = settings;
       left.fill(weights[first]!);
-      counted.forEach((bounds, index) => {
-        if (bounds.length > 0) settings.narrow(bounds, met);
-        meeting[index]! += bounds.length > 0 ? countOf(met, count, left) : count;
+      counted.forEach((binding, index) => {
+        const isBinding = binding.wanted.length > 0;
+        if (isBinding) settings.take(binding, met);
+        meeting[index]! += isBinding ? countOf(met, count, left) : count;
       });
       if (integrate) byRule[last] = integrate(settings, left, byRule[last]!);
       for (let i = 0; i < count; i++) joint += left[i]!;

@@ -87,6 +87,24 @@ describe('feet-supported: S − F − P, preferred at most 0, outer at most 25',
     expect(findingOf(booth, 'feet-supported').verdict).toBe('pass');
   });
 
+  it.each([
+    // The outer limit is 25 mm over leg and shoe, and each comparison allows 1 mm. The elbow’s best is 12.5 mm over the desk: a seat of 457.5.
+    [
+      'a little too high at its lowest: feet hang no more than they may, whatever the elbow would like',
+      365,
+      'marginal',
+      26,
+    ],
+    ['so high at its lowest that no setting will do: the elbow decides', 345, 'fail', 87.5],
+  ])('an adjustable seat that is %s', (_, popliteal, verdict, measured) => {
+    const body = wholeBody({ poplitealHeight: popliteal, sittingElbowHeight: 255 });
+    const workstations = [aStation('Sound', 'Left', 'Tall', ['Noor'])];
+    const seats = [aSeat('Tall', [400, 500])];
+    const operators = [aMeasuredOperator('Noor', body)];
+    const booth = aBooth({ operators, desks: [aDesk('Left', 700)], seats, workstations });
+    expect(findingOf(booth, 'feet-supported')).toMatchObject({ verdict, measured });
+  });
+
   it('says what is missing instead of guessing', () => {
     const workstations = [aStation('Sound', 'Left', 'Tall', ['Noor'])];
     const seat: Seat = { kind: 'stool', name: 'Tall', origin: aSeat('Tall', 1).origin };
