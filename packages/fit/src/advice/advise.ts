@@ -39,8 +39,8 @@ export function adviseStation(
 }
 
 function stationAdvice(scene: Scene, station: Station, checks: readonly Check[]): StationAdvice {
-  const desk = deskChoice(scene, station, true);
-  const seat = sits(station) ? seatChoice(scene, station, true) : undefined;
+  const desk = deskChoice(scene, station);
+  const seat = sits(station) ? seatChoice(scene, station) : undefined;
   const ring = sits(station) ? ringChoice(scene, station) : undefined;
   return {
     ...plansAndNotes(scene, station, checks),

@@ -6,7 +6,7 @@ import type { Millimetres, Range } from '../units.js';
 /** The desk's choice where the station's seat may take any height that its ring allows. */
 export function freeSeat(scene: Scene, station: Station): Choice | undefined {
   const own = scene.stations.find(({ name }) => name === station.name)!;
-  const choice = deskChoice(scene, own, true);
+  const choice = deskChoice(scene, own);
   if (!choice) return undefined;
   const loosen = (place: Place): Place => {
     const isFree = place.posture === 'sit' && place.station.seat?.name === own.seat?.name;

@@ -60,13 +60,13 @@ function deskOnly(scene: Scene, station: Station): readonly Setting[] {
     scene,
     scene.stations.find(({ name }) => name === station.name)!,
   );
-  if (!choice || choice.places.length === 0) return [];
+  if (!choice || choice.range || choice.places.length === 0) return [];
   return changed(scene, [{ part: 'desk', of: choice.of, value: fixedAt(bestForMost(scene, choice)) }]);
 }
 
 /** Ring first, for legs; then the desk, with the seat free to follow; then the range that the seat needs there. */
 function together(scene: Scene, station: Station, ringed: Ringed, isAdjustable: boolean): readonly Setting[] {
-  const desk = deskChoice(scene, station, true);
+  const desk = deskChoice(scene, station);
   if (!desk) return [];
   const seated = sits(station) && station.seat?.seat !== undefined;
   if (!seated && !isAdjustable) return [];

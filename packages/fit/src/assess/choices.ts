@@ -14,11 +14,15 @@ export interface Choice {
   /** The desk's or the seat's name. */
   readonly of: string;
   readonly now: Millimetres;
+  /** What it can be set to, if it is not one number. */
+  readonly range?: Range;
   readonly origin: Origin;
   readonly within: Range;
   readonly places: readonly Place[];
   /** A place as it would be with another value. */
   readonly at: (place: Place, value: Millimetres) => Setup;
+  /** A place as it would be with another range; nothing if it has none. */
+  readonly over?: (place: Place, range: Range) => Setup;
   /** The value in words. */
   readonly words: (value: Millimetres) => string;
 }
@@ -43,11 +47,12 @@ export const DESK_HEIGHTS: Range = { min: 550, max: 1350 };
 export const SEAT_HEIGHTS: Range = { min: 300, max: 950 };
 export const RING_DROPS: Range = { min: 300, max: 508 };
 
-/** The desk's height, if it is one number of the file; with `adjustable`, a range too. */
-export function deskChoice(scene: Scene, station: Station, adjustable = false): Choice | undefined {
+/** The desk's height, as the file says it: one number, or a range. */
+export function deskChoice(scene: Scene, station: Station): Choice | undefined {
   const { desk } = station;
   const given = desk?.height;
-  if (!desk || !given?.origin || (!adjustable && given.value.min !== given.value.max)) return undefined;
+  if (!desk || !given?.origin) return undefined;
+  const over = ({ setup }: Place, range: Range) => ({ ...setup, heights: { ...setup.heights, desk: range } });
   return {
     kind: 'desk',
     label: say`the desk ${desk.name}`,
@@ -56,16 +61,18 @@ export function deskChoice(scene: Scene, station: Station, adjustable = false): 
     origin: given.origin,
     within: DESK_HEIGHTS,
     places: placesAt(scene, (other) => other.desk?.name === desk.name),
-    at: ({ setup }, value) => ({ ...setup, heights: { seat: setup.heights.seat, desk: { min: value, max: value } } }),
+    at: (place, value) => over(place, { min: value, max: value }),
+    ...rangeOf(given.value, over),
     words: (value) => scene.length(value),
   };
 }
 
-/** The seat's height, if it is one number of the file; with `adjustable`, a range too. */
-export function seatChoice(scene: Scene, station: Station, adjustable = false): Choice | undefined {
+/** The seat's height, as the file says it: one number, or a range. */
+export function seatChoice(scene: Scene, station: Station): Choice | undefined {
   const { seat } = station;
   const given = seat?.seat;
-  if (!seat || !given?.origin || (!adjustable && given.value.min !== given.value.max)) return undefined;
+  if (!seat || !given?.origin) return undefined;
+  const over = ({ setup }: Place, range: Range) => ({ ...setup, heights: { ...setup.heights, seat: range } });
   return {
     kind: 'seat',
     label: say`the seat of ${seat.name}`,
@@ -74,9 +81,14 @@ export function seatChoice(scene: Scene, station: Station, adjustable = false): 
     origin: given.origin,
     within: SEAT_HEIGHTS,
     places: seatedAt(scene, seat.name),
-    at: ({ setup }, value) => ({ ...setup, heights: { seat: { min: value, max: value }, desk: setup.heights.desk } }),
+    at: (place, value) => over(place, { min: value, max: value }),
+    ...rangeOf(given.value, over),
     words: (value) => scene.length(value),
   };
+}
+
+function rangeOf(range: Range, over: Required<Choice>['over']): Pick<Choice, 'range' | 'over'> {
+  return range.min === range.max ? {} : { range, over };
 }
 
 /** The drop of a foot ring that hangs below the seat. */

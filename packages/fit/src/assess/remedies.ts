@@ -7,9 +7,9 @@ import { marginIn, valueOf, type Demand } from '../stations/demand.js';
 import { settingOf } from '../stations/rules.js';
 import { sharesOf } from '../stations/shares.js';
 import type { Person, Station } from '../stations/station.js';
-import { TOLERANCE, type Millimetres } from '../units.js';
+import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 import { bestValue } from './best.js';
-import { deskChoice, ringChoice, seatChoice, type Choice, type Place } from './choices.js';
+import { deskChoice, ringChoice, seatChoice, type Choice, type Place, type Setup } from './choices.js';
 import { say } from '../words/say.js';
 
 /**
@@ -58,6 +58,7 @@ function choicesFor(scene: Scene, station: Station, posture: Posture, rule: Stat
 const remembered = new WeakMap<Scene, Map<string, Choice | undefined>>();
 
 function remediesOf(scene: Scene, choice: Choice, own: Place, check: string): Remedy[] {
+  if (choice.range) return widened(scene, choice, own, check);
   const shared = bestValue(scene, choice, choice.places);
   if (helps(choice, own, check, shared)) return [change(scene, choice, shared, own)];
   const alone = bestValue(scene, choice, [own]);
@@ -67,22 +68,22 @@ function remediesOf(scene: Scene, choice: Choice, own: Place, check: string): Re
 
 /** True if the check holds for the place's mean body with that value, and the value is a new one. */
 function helps(choice: Choice, place: Place, check: string, value: Millimetres): boolean {
-  if (same(value, choice.now)) return false;
-  const { rules, heights } = choice.at(place, value);
-  const { seat, desk } = settingOf(rules, heights, place.person.dimensions);
+  return !same(value, choice.now) && holds(choice.at(place, value), place, check);
+}
+
+function holds({ rules, heights }: Setup, { person }: Place, check: string): boolean {
+  const { seat, desk } = settingOf(rules, heights, person.dimensions);
   return rules
     .filter((rule) => rule.check === check)
     .flatMap((rule) => rule.demands)
-    .every(
-      ({ form, preferred }) => marginIn(preferred, valueOf(form, place.person.dimensions, seat, desk)) >= -TOLERANCE,
-    );
+    .every(({ form, preferred }) => marginIn(preferred, valueOf(form, person.dimensions, seat, desk)) >= -TOLERANCE);
 }
 
 function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): Remedy {
   const isHigher = (choice.kind === 'ring') === value < choice.now;
-  const suited = choice.places.filter((place) => suits(choice, place, value));
-  const lost = choice.places.filter((place) => !suited.includes(place) && suits(choice, place, choice.now));
-  const effect = suited.length > 0 ? effectOf(names(suited), names(lost)) : nearestOf(names([own]), names(lost));
+  const suited = choice.places.filter((place) => suits(choice.at(place, value), place));
+  const lost = choice.places.filter((place) => !suited.includes(place) && suits(choice.at(place, choice.now), place));
+  const effect = effectOn(suited, lost, own);
   const to = choice.words(value);
   return {
     title: isHigher ? say`Raise ${choice.label} to ${to}: ${effect}` : say`Lower ${choice.label} to ${to}: ${effect}`,
@@ -91,16 +92,59 @@ function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): R
   };
 }
 
+function effectOn(suited: readonly Place[], lost: readonly Place[], own: Place): string {
+  return suited.length > 0 ? effectOf(names(suited), names(lost)) : nearestOf(names([own]), names(lost));
+}
+
+/**
+ * A range that does not reach far enough: as far as everyone needs whom some height of it would suit, or as this one needs. What can be
+ * bought decides, so it is never called safe.
+ */
+function widened(scene: Scene, choice: Choice, own: Place, check: string): Remedy[] {
+  const { range, over } = choice;
+  if (!range || !over || !choice.places.includes(own)) return [];
+  const unsuited = operatorsAt(choice).filter((place) => !suits(place.setup, place));
+  const forAll = unsuited.flatMap((place) => servingAlone(scene, choice, place));
+  const isMended = (setup: Setup) => (own.person.kind === 'crowd' ? suits(setup, own) : holds(setup, own, check));
+  const wide = [forAll, [bestValue(scene, choice, [own])]]
+    .map((values) => ({ min: Math.min(range.min, ...values), max: Math.max(range.max, ...values) }))
+    .find((each) => !isSame(each, range) && isMended(over(own, each)));
+  if (!wide) return [];
+  const suited = choice.places.filter((place) => suits(over(place, wide), place));
+  const lost = choice.places.filter((place) => !suited.includes(place) && suits(place.setup, place));
+  const [min, max] = [scene.length(wide.min), scene.length(wide.max)];
+  return [
+    {
+      title: say`Make ${choice.label} adjustable from ${min} to ${max}: ${effectOn(suited, lost, own)}`,
+      changes: [{ origin: choice.origin, text: typeRange(wide, scene) }],
+      safe: false,
+    },
+  ];
+}
+
+function operatorsAt({ places }: Choice): readonly Place[] {
+  return places.filter(({ person }) => person.kind === 'operator');
+}
+
+/** The height that suits one place best, if it suits it at all. */
+function servingAlone(scene: Scene, choice: Choice, place: Place): Millimetres[] {
+  const best = bestValue(scene, choice, [place]);
+  const { heights, merit } = choice.at(place, best);
+  return merit(heights).miss <= TOLERANCE ? [best] : [];
+}
+
+function typeRange({ min, max }: Range, { booth }: Scene): string {
+  return `${typeLength(min, booth.show)}..${typeLength(max, booth.show)}`;
+}
+
 /** Whether some check of a place has a worse verdict with the value than it has now. */
 function worsens(choice: Choice, place: Place, value: Millimetres): boolean {
-  const now = ranksAt(choice, place, choice.now);
-  return ranksAt(choice, place, value).some((rank, index) => rank < now[index]!);
+  const now = ranksAt(choice.at(place, choice.now), place);
+  return ranksAt(choice.at(place, value), place).some((rank, index) => rank < now[index]!);
 }
 
 /** By rule: 0 fails, 1 is marginal, 2 passes, as a finding would say. */
-function ranksAt(choice: Choice, place: Place, value: Millimetres): number[] {
-  const { rules, heights } = choice.at(place, value);
-  const { person } = place;
+function ranksAt({ rules, heights }: Setup, { person }: Place): number[] {
   const preferred = sharesOf(rules, 'preferred', heights, person).byRule;
   const outer = sharesOf(rules, 'outer', heights, person).byRule;
   return preferred.map((share, index) =>
@@ -108,22 +152,17 @@ function ranksAt(choice: Choice, place: Place, value: Millimetres): number[] {
   );
 }
 
-/** Whether a value suits: an operator whose mean body is inside every preferred band, a crowd that reaches its cover. */
-function suits(choice: Choice, place: Place, value: Millimetres): boolean {
-  const { rules, heights, merit } = choice.at(place, value);
-  if (place.person.kind === 'operator') return merit(heights).miss <= TOLERANCE;
-  return sharesOf(rules, 'preferred', heights, place.person).joint >= place.person.wanted;
+/** Whether it suits: an operator whose mean body is inside every preferred band, a crowd that reaches its cover. */
+function suits({ rules, heights, merit }: Setup, { person }: Place): boolean {
+  if (person.kind === 'operator') return merit(heights).miss <= TOLERANCE;
+  return sharesOf(rules, 'preferred', heights, person).joint >= person.wanted;
 }
 
 /** No single height serves all: the range that would, if each person is served somewhere in it. */
 function adjustable(scene: Scene, choice: Choice): Remedy[] {
   if (choice.kind === 'ring' || choice.places.length < 2) return [];
-  const operators = choice.places.filter(({ person }) => person.kind === 'operator');
-  const values = operators.flatMap((place) => {
-    const best = bestValue(scene, choice, [place]);
-    const { heights, merit } = choice.at(place, best);
-    return merit(heights).miss <= TOLERANCE ? [best] : [];
-  });
+  const operators = operatorsAt(choice);
+  const values = operators.flatMap((place) => servingAlone(scene, choice, place));
   if (values.length < operators.length || values.length < 2) return [];
   const min = Math.min(...values);
   const max = Math.max(...values);
@@ -131,9 +170,7 @@ function adjustable(scene: Scene, choice: Choice): Remedy[] {
   return [
     {
       title: say`No single height serves ${named(names(operators))}: make ${choice.label} adjustable from ${scene.length(min)} to ${scene.length(max)}`,
-      changes: [
-        { origin: choice.origin, text: `${typeLength(min, scene.booth.show)}..${typeLength(max, scene.booth.show)}` },
-      ],
+      changes: [{ origin: choice.origin, text: typeRange({ min, max }, scene) }],
       safe: false,
     },
   ];
@@ -147,6 +184,10 @@ function names(places: readonly Place[]): string[] {
     const [posture, ...others] = new Set(own.map((one) => one.posture));
     return both && others.length === 0 ? inPosture(name, posture!) : name;
   });
+}
+
+function isSame(a: Range, b: Range): boolean {
+  return same(a.min, b.min) && same(a.max, b.max);
 }
 
 function same(a: Millimetres, b: Millimetres): boolean {

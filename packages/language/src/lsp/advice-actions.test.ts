@@ -41,7 +41,7 @@ async function offered(before: string, word: string, only?: string[]): Promise<C
     range: { start: at, end: at },
     context: { diagnostics: here, ...(only && { only }) },
   });
-  return (actions as CodeAction[]).filter(({ title }) => /^(Set|Make|Hang) /.test(title));
+  return (actions as CodeAction[]).filter(({ title }) => /^(Set|Make|Hang) .* serves /.test(title));
 }
 
 const bodyFindings = (text: string) =>
