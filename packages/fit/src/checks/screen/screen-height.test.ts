@@ -1,7 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../assessment.js';
 import type { Booth, ScreenUse } from '../../booth.js';
 import {
   aBooth,
+  aCrowd,
   aDesk,
   aMeasuredOperator,
   anOperator,
@@ -9,6 +12,7 @@ import {
   aStation,
   byDefault,
   given,
+  nowhere,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
@@ -267,20 +271,22 @@ describe('screen-height: what a reader is told', () => {
       ),
     ).toMatchInlineSnapshot(`
       "marginal, monitor Cues, Noor, stand
-      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
+      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits Noor standing and Tobias standing. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
       = top 18°, middle 6°, bottom −6° from eye level
       : 18.05 against 0 deg, margin -18.05, shares 0 and 1
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.Noor: what is known of Noor
+      weigh Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits Noor standing and Tobias standing
       do Lower Cues to centre 1270 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1270mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
 
       marginal, monitor Cues, Tobias, stand
-      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
+      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits Noor standing and Tobias standing. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
       = top −13°, middle −24°, bottom −33° from eye level
       : -33.07 against -33 deg, margin -0.07, shares 0.55 and 1
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.Tobias: what is known of Tobias
+      weigh Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits Noor standing and Tobias standing
       do Raise Cues to centre 1655 mm above the floor: suits Tobias standing | workstations.Sound.screens.0.height.distance := 1655mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
@@ -313,7 +319,9 @@ describe('screen-height: one height for several', () => {
     });
   const offered = (...args: Parameters<typeof lookedAtBy>) =>
     findingsOf(lookedAtBy(...args), 'screen-height').flatMap(({ operator, remedies }) =>
-      remedies.map(({ title, changes, safe }) => [operator, title, changes[0]!.text, safe]),
+      remedies
+        .filter(({ changes }) => changes.length > 0)
+        .map(({ title, changes, safe }) => [operator, title, changes[0]!.text, safe]),
     );
 
   it.each<[string, readonly [number, ...number[]], number]>([
@@ -333,11 +341,12 @@ describe('screen-height: one height for several', () => {
   it('eyes too far apart for one height: each is offered its own, and told who loses by it', () => {
     expect(told(lookedAtBy(1880, 1500, 1900), 'screen-height')).toMatchInlineSnapshot(`
       "fail, monitor Cues, P1500, stand
-      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Lower Cues to top 1475 mm above the floor: suits P1500 standing, but no longer P1900 standing.
+      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Put Cues on an arm that each sets to top 1475 mm to 1875 mm above the floor: suits P1500 standing and P1900 standing. Lower Cues to top 1475 mm above the floor: suits P1500 standing, but no longer P1900 standing.
       = top 21°, middle 13°, bottom 5° from eye level
       : 20.81 against 20 deg, margin -0.81, shares 0 and 0
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.P1500: what is known of P1500
+      weigh Put Cues on an arm that each sets to top 1475 mm to 1875 mm above the floor: suits P1500 standing and P1900 standing
       weigh Lower Cues to top 1475 mm above the floor: suits P1500 standing, but no longer P1900 standing | workstations.Sound.screens.0.height.distance := 1475mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
 
@@ -354,6 +363,47 @@ describe('screen-height: one height for several', () => {
       ['P1500', expect.stringContaining('suits P1500 standing'), '1475mm', true],
       ['P1900', expect.stringContaining('suits P1900 standing'), '1875mm', true],
     ]);
+  });
+
+  it.each<[string, readonly [number, ...number[]], string | undefined]>([
+    // P1500 sees a top edge well from 1151 to 1500, P1900 from 1551 to 1900; best is 26 below the eye.
+    ['two whose heights do not meet', [1880, 1500, 1900], '1475 mm to 1875 mm'],
+    ['and one between them', [1880, 1500, 1700, 1900], '1475 mm to 1875 mm'],
+    ['whoever is highest or lowest counts', [1880, 1500, 2000, 1900], '1475 mm to 1975 mm'],
+    ['none where one height suits all', [1900, 1500, 1845], undefined],
+    ['none for one person', [1900, 1500], undefined],
+  ])('an arm for eyes too far apart: %s', (_, args, range) => {
+    const [{ message }] = findingsOf(lookedAtBy(...args), 'screen-height') as [Finding];
+    const wanted = range && `Put Cues on an arm that each sets to top ${range} above the floor: suits P1500 standing`;
+    if (wanted) expect(message).toContain(wanted);
+    else expect(message).not.toContain('arm');
+  });
+
+  it('no arm is told of for a crowd, of which only the mean is looked at', () => {
+    const booth = lookedAtBy(1880, 1500, 1900);
+    const [station] = booth.workstations;
+    const people = [...station!.people, { name: 'Helpers', origin: nowhere }];
+    const crowded = { ...booth, crowds: [aCrowd('Helpers', 0.5)], workstations: [{ ...station!, people }] };
+    for (const { message } of findingsOf(crowded, 'screen-height')) expect(message).not.toContain('arm');
+  });
+
+  it('the reach that is told of an arm has a height for each', () => {
+    const eyes = fc.array(fc.integer({ min: 1250, max: 2000 }), { minLength: 2, maxLength: 4 });
+    let told = 0;
+    fc.assert(
+      fc.property(eyes, (all) => {
+        const people = [...new Set(all)];
+        const { message } = findingsOf(lookedAtBy(2300, ...people), 'screen-height')[0]!;
+        const [, from, to] = /to top (\d+) mm to (\d+) mm above/.exec(message) ?? [];
+        if (from === undefined) return;
+        told++;
+        for (const eye of people) {
+          const best = Math.min(Number(to), Math.max(Number(from), eye - 26));
+          expect(findingsOf(lookedAtBy(best, eye), 'screen-height')[0]!.verdict, `${eye} at ${best}`).toBe('pass');
+        }
+      }),
+    );
+    expect(told).toBeGreaterThan(10);
   });
 
   it('offers nothing where it stands at the best height already and eyes differ', () => {

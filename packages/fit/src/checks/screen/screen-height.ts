@@ -5,6 +5,7 @@ import { verdictOf } from '../../scene/verdict.js';
 import { anglesOf, bearableRises, goodRises, shiftsFor, SLACK, type Angles } from '../../scene/screen-angles.js';
 import { eyesAt, shareOver, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
+import type { Station } from '../../stations/station.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';
@@ -66,7 +67,8 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
         const decides = decisive(angles, verdict === 'fail');
         const heights = view.use.height!;
-        const remedies = verdict === 'pass' ? [] : remediesOf(scene, eyes, view);
+        const remedies =
+          verdict === 'pass' ? [] : [...armFor(scene, eyes.station, view), ...remediesOf(scene, eyes, view)];
         return {
           ...aboutView(eyes, view),
           verdict,
@@ -78,7 +80,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
           message:
             verdict === 'pass'
               ? say`${view.name} is at a good height for ${whoLooks(eyes)}: its middle is ${below(angles.centre)}.`
-              : `${sentence(view, eyes, angles)} ${remedies.map(({ title }) => `${title}.`).join(' ')}`.trim(),
+              : [sentence(view, eyes, angles), ...remedies.map(({ title }) => `${title}.`)].join(' '),
           terms: say`top ${formatAngle(angles.top)}, middle ${formatAngle(angles.centre)}, bottom ${formatAngle(angles.bottom)} from eye level`,
           origin: heights.distance.origin ?? view.use.monitor.origin,
           remedies,
@@ -134,6 +136,27 @@ function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
       safe: lost.length === 0,
     },
   ];
+}
+
+/** Where no one height suits all who look at the screen there: between what heights they would set it on an arm. The file cannot say that yet. */
+function armFor(scene: Scene, station: Station, view: View): Remedy[] {
+  const { line, over, distance } = view.use.height!;
+  const everyone = eyesAt(scene, station);
+  // Of a crowd only the mean body is known here, which says nothing of how far its tall and short reach.
+  if (everyone.some(({ person }) => person.kind === 'crowd')) return [];
+  const shifts = everyone.map((eyes) => shiftsFor(view, eyes));
+  if (shifts.some(({ lowest, highest }) => lowest > highest)) return [];
+  if (Math.max(...shifts.map(({ lowest }) => lowest)) <= Math.min(...shifts.map(({ highest }) => highest)) + 1)
+    return [];
+  const step = buyingStep(scene.booth.show);
+  const heights = shifts.map(({ lowest, highest, ideal }) => {
+    return Math.round((distance.value + Math.min(highest, Math.max(lowest, ideal))) / step) * step;
+  });
+  const [least, most] = [Math.min(...heights), Math.max(...heights)];
+  if (least < 0) return [];
+  const place = placeOf(line, over, say`${scene.length(least)} to ${scene.length(most)}`);
+  const effect = effectOf(everyone.map(whoLooks), []);
+  return [{ title: say`Put ${view.name} on an arm that each sets to ${place}: ${effect}`, changes: [], safe: false }];
 }
 
 function sentence(view: View, eyes: Eyes, angles: Angles): string {
