@@ -3,7 +3,7 @@ import { AbstractMessageWriter, type Message, type MessageWriter } from 'vscode-
 
 /**
  * Writes each message at once and in one piece. The library's own writer waits for its turn, writes how long the message is, waits again and
- * writes the rest: an editor is woken twice for each, which is a tenth of the time from a key to its findings in a small file.
+ * writes the rest: an editor is woken twice for each, up to a tenth of the time from a key to its findings in a small file.
  */
 export class WholeMessages extends AbstractMessageWriter implements MessageWriter {
   constructor(private readonly stream: Writable) {
