@@ -60,7 +60,7 @@ function deskOnly(scene: Scene, station: Station): readonly Setting[] {
     scene,
     scene.stations.find(({ name }) => name === station.name)!,
   );
-  if (!choice || choice.range || choice.places.length === 0) return [];
+  if (!choice || choice.adjustable || choice.places.length === 0) return [];
   return changed(scene, [{ part: 'desk', of: choice.of, value: fixedAt(bestForMost(scene, choice)) }]);
 }
 

@@ -14,17 +14,21 @@ export interface Choice {
   /** The desk's or the seat's name. */
   readonly of: string;
   readonly now: Millimetres;
-  /** What it can be set to, if it is not one number. */
-  readonly range?: Range;
   readonly origin: Origin;
   readonly within: Range;
   readonly places: readonly Place[];
   /** A place as it would be with another value. */
   readonly at: (place: Place, value: Millimetres) => Setup;
-  /** A place as it would be with another range; nothing if it has none. */
-  readonly over?: (place: Place, range: Range) => Setup;
+  /** What it can be set to, if it is not one number. */
+  readonly adjustable?: Adjustable;
   /** The value in words. */
   readonly words: (value: Millimetres) => string;
+}
+
+export interface Adjustable {
+  readonly range: Range;
+  /** A place as it would be with another range. */
+  readonly over: (place: Place, range: Range) => Setup;
 }
 
 /** One person in one posture at one station. */
@@ -62,7 +66,7 @@ export function deskChoice(scene: Scene, station: Station): Choice | undefined {
     within: DESK_HEIGHTS,
     places: placesAt(scene, (other) => other.desk?.name === desk.name),
     at: (place, value) => over(place, { min: value, max: value }),
-    ...rangeOf(given.value, over),
+    ...(given.value.min < given.value.max && { adjustable: { range: given.value, over } }),
     words: (value) => scene.length(value),
   };
 }
@@ -82,13 +86,9 @@ export function seatChoice(scene: Scene, station: Station): Choice | undefined {
     within: SEAT_HEIGHTS,
     places: seatedAt(scene, seat.name),
     at: (place, value) => over(place, { min: value, max: value }),
-    ...rangeOf(given.value, over),
+    ...(given.value.min < given.value.max && { adjustable: { range: given.value, over } }),
     words: (value) => scene.length(value),
   };
-}
-
-function rangeOf(range: Range, over: Required<Choice>['over']): Pick<Choice, 'range' | 'over'> {
-  return range.min === range.max ? {} : { range, over };
 }
 
 /** The drop of a foot ring that hangs below the seat. */

@@ -9,7 +9,7 @@ import { sharesOf } from '../stations/shares.js';
 import type { Person, Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 import { bestValue } from './best.js';
-import { deskChoice, ringChoice, seatChoice, type Choice, type Place, type Setup } from './choices.js';
+import { deskChoice, ringChoice, seatChoice, type Adjustable, type Choice, type Place, type Setup } from './choices.js';
 import { say } from '../words/say.js';
 
 /**
@@ -58,7 +58,7 @@ function choicesFor(scene: Scene, station: Station, posture: Posture, rule: Stat
 const remembered = new WeakMap<Scene, Map<string, Choice | undefined>>();
 
 function remediesOf(scene: Scene, choice: Choice, own: Place, check: string): Remedy[] {
-  if (choice.range) return widened(scene, choice, own, check);
+  if (choice.adjustable) return widened(scene, choice, choice.adjustable, own, check);
   const shared = bestValue(scene, choice, choice.places);
   if (helps(choice, own, check, shared)) return [change(scene, choice, shared, own)];
   const alone = bestValue(scene, choice, [own]);
@@ -100,9 +100,7 @@ function effectOn(suited: readonly Place[], lost: readonly Place[], own: Place):
  * A range that does not reach far enough: as far as everyone needs whom some height of it would suit, or as this one needs. What can be
  * bought decides, so it is never called safe.
  */
-function widened(scene: Scene, choice: Choice, own: Place, check: string): Remedy[] {
-  const { range, over } = choice;
-  if (!range || !over || !choice.places.includes(own)) return [];
+function widened(scene: Scene, choice: Choice, { range, over }: Adjustable, own: Place, check: string): Remedy[] {
   const unsuited = operatorsAt(choice).filter((place) => !suits(place.setup, place));
   const forAll = unsuited.flatMap((place) => servingAlone(scene, choice, place));
   const isMended = (setup: Setup) => (own.person.kind === 'crowd' ? suits(setup, own) : holds(setup, own, check));

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { makeScene } from '../scene/scene.js';
 import { eyesAt } from '../scene/viewing.js';
-import { aBooth, aDesk, aMeasuredOperator, aSeat, aStation, given } from '../testing/booths.js';
+import { aBooth, aDesk, aMeasuredOperator, anOperator, aSeat, aStation, given, ringBelow } from '../testing/booths.js';
 import { findingOf, wholeBody } from '../testing/findings.js';
 import { aMonitor, aScreen } from '../testing/screens.js';
 import { checks } from '../checks/catalogue.js';
@@ -94,3 +94,31 @@ describe('the mean body and everybody that a body may be set a desk alike', () =
     expect(judge(560)).toMatchObject({ verdict: 'marginal', share: 0 });
   });
 });
+
+it.each(['controls', 'writing', 'keyboard', 'precision'] as const)(
+  'an outer limit holds all of its preferred band: who is inside one is inside the other (%s)',
+  (task) => {
+    const seats = [
+      aSeat('Tall', [400, 560]),
+      aSeat('Ringed', [600, 800], ringBelow(425)),
+      aSeat('Office', 450, { kind: 'chair' }),
+    ];
+    const booth = aBooth({
+      operators: [anOperator('Noor', { stature: 1600 })],
+      desks: [aDesk('Left', [700, 1100])],
+      seats,
+      workstations: seats.map(({ name }) =>
+        aStation(name, 'Left', name, ['Noor'], { postures: given(['sit', 'stand'] as const), task: given(task) }),
+      ),
+    });
+    const scene = makeScene(booth, checks);
+    const demands = scene.stations.flatMap((station) =>
+      (['sit', 'stand'] as const).flatMap((posture) => scene.rules(station, posture).flatMap((rule) => rule.demands)),
+    );
+    expect(demands.length).toBeGreaterThan(20);
+    for (const { preferred, outer } of demands) {
+      expect(outer.min).toBeLessThanOrEqual(preferred.min);
+      expect(outer.max).toBeGreaterThanOrEqual(preferred.max);
+    }
+  },
+);
