@@ -379,6 +379,33 @@ describe('screen-height: one height for several', () => {
     else expect(message).not.toContain('arm');
   });
 
+  it('nor where a large screen is so near that no height would suit one of them', () => {
+    const far = aScreen('Wall', 1000, 'top', 2300);
+    const near = { ...far, setback: given(400) };
+    const at = (screen: ScreenUse) => {
+      const booth = lookedAtBy(2300, 1500, 1900);
+      const workstations = booth.workstations.map((station) => ({ ...station, screens: [screen] }));
+      return findingsOf({ ...booth, monitors: [aMonitor('Wall', 700)], workstations }, 'screen-height')[0]!.message;
+    };
+    expect(at(far)).toContain('arm');
+    expect(at(near)).not.toContain('arm');
+  });
+
+  it('nor where it would have to reach below the desk', () => {
+    const at = (bottom: number) => {
+      const height = { line: 'bottom', over: 'desk', distance: given(bottom) } as const;
+      const screen = aScreen('Cues', 1000, 'bottom', bottom, { height });
+      const booth = lookedAtBy(1880, 1250, 1800);
+      const workstations = booth.workstations.map((station) => ({ ...station, screens: [screen] }));
+      return { ...booth, workstations };
+    };
+    const onDesk = (height: number) =>
+      findingsOf({ ...at(300), desks: [aDesk('Left', height)] }, 'screen-height')[0]!.message;
+    // 10° below eyes 250 over the desk is 76 too low for half of a screen 300 high; over a desk 100 lower it is 24 above.
+    expect(onDesk(900)).toContain('Put Cues on an arm that each sets to bottom 25 mm to 575 mm above the desk');
+    expect(onDesk(1000)).not.toContain('arm');
+  });
+
   it('no arm is told of for a crowd, of which only the mean is looked at', () => {
     const booth = lookedAtBy(1880, 1500, 1900);
     const [station] = booth.workstations;
