@@ -58,7 +58,7 @@ function choicesFor(scene: Scene, station: Station, posture: Posture, rule: Stat
 const remembered = new WeakMap<Scene, Map<string, Choice | undefined>>();
 
 function remediesOf(scene: Scene, choice: Choice, own: Place, check: string): Remedy[] {
-  if (choice.adjustable) return widened(scene, choice, choice.adjustable, own, check);
+  if (choice.adjustable) return widened(scene, choice, choice.adjustable, own);
   const shared = bestValue(scene, choice, choice.places);
   if (helps(choice, own, check, shared)) return [change(scene, choice, shared, own)];
   const alone = bestValue(scene, choice, [own]);
@@ -83,7 +83,7 @@ function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): R
   const isHigher = (choice.kind === 'ring') === value < choice.now;
   const suited = choice.places.filter((place) => suits(choice.at(place, value), place));
   const lost = choice.places.filter((place) => !suited.includes(place) && suits(choice.at(place, choice.now), place));
-  const effect = effectOn(suited, lost, own);
+  const effect = suited.length > 0 ? effectOf(names(suited), names(lost)) : nearestOf(names([own]), names(lost));
   const to = choice.words(value);
   return {
     title: isHigher ? say`Raise ${choice.label} to ${to}: ${effect}` : say`Lower ${choice.label} to ${to}: ${effect}`,
@@ -92,28 +92,23 @@ function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): R
   };
 }
 
-function effectOn(suited: readonly Place[], lost: readonly Place[], own: Place): string {
-  return suited.length > 0 ? effectOf(names(suited), names(lost)) : nearestOf(names([own]), names(lost));
-}
-
 /**
- * A range that does not reach far enough: as far as everyone needs whom some height of it would suit, or as this one needs. What can be
- * bought decides, so it is never called safe.
+ * A range that does not reach far enough: as far as everyone needs whom some height of it would suit, or as this one needs, if
+ * that suits them in all. What can be bought decides, so it is never called safe.
  */
-function widened(scene: Scene, choice: Choice, { range, over }: Adjustable, own: Place, check: string): Remedy[] {
+function widened(scene: Scene, choice: Choice, { range, over }: Adjustable, own: Place): Remedy[] {
   const unsuited = operatorsAt(choice).filter((place) => !suits(place.setup, place));
   const forAll = unsuited.flatMap((place) => servingAlone(scene, choice, place));
-  const isMended = (setup: Setup) => (own.person.kind === 'crowd' ? suits(setup, own) : holds(setup, own, check));
   const wide = [forAll, [bestValue(scene, choice, [own])]]
     .map((values) => ({ min: Math.min(range.min, ...values), max: Math.max(range.max, ...values) }))
-    .find((each) => !isSame(each, range) && isMended(over(own, each)));
+    .find((each) => !isSame(each, range) && suits(over(own, each), own));
   if (!wide) return [];
   const suited = choice.places.filter((place) => suits(over(place, wide), place));
   const lost = choice.places.filter((place) => !suited.includes(place) && suits(place.setup, place));
   const [min, max] = [scene.length(wide.min), scene.length(wide.max)];
   return [
     {
-      title: say`Make ${choice.label} adjustable from ${min} to ${max}: ${effectOn(suited, lost, own)}`,
+      title: say`Make ${choice.label} adjustable from ${min} to ${max}: ${effectOf(names(suited), names(lost))}`,
       changes: [{ origin: choice.origin, text: typeRange(wide, scene) }],
       safe: false,
     },

@@ -67,8 +67,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
         const decides = decisive(angles, verdict === 'fail');
         const heights = view.use.height!;
-        const remedies =
-          verdict === 'pass' ? [] : [...armFor(scene, eyes.station, view), ...remediesOf(scene, eyes, view)];
+        const remedies = verdict === 'pass' ? [] : changesFor(scene, eyes, view);
         return {
           ...aboutView(eyes, view),
           verdict,
@@ -99,6 +98,13 @@ function decisive(angles: Angles, outer: boolean): { value: number; limit: numbe
     ...(outer ? [] : [{ value: angles.centre, limit: -30, margin: angles.centre + 30 }]),
   ];
   return bounds.reduce((worst, bound) => (bound.margin < worst.margin ? bound : worst));
+}
+
+/** An arm, where no one height suits everyone: then no height is offered by which somebody loses. */
+function changesFor(scene: Scene, eyes: Eyes, view: View): Remedy[] {
+  const [arm] = armFor(scene, eyes.station, view);
+  const heights = remediesOf(scene, eyes, view);
+  return arm ? [arm, ...heights.filter(({ safe }) => safe)] : heights;
 }
 
 /** One height for everyone who looks at the screen there; if there is none, the height for these eyes, and who loses by it. */
@@ -155,8 +161,8 @@ function armFor(scene: Scene, station: Station, view: View): Remedy[] {
   const [least, most] = [Math.min(...heights), Math.max(...heights)];
   if (least < 0) return [];
   const place = placeOf(line, over, say`${scene.length(least)} to ${scene.length(most)}`);
-  const effect = effectOf(everyone.map(whoLooks), []);
-  return [{ title: say`Put ${view.name} on an arm that each sets to ${place}: ${effect}`, changes: [], safe: false }];
+  const title = say`Put ${view.name} on an arm that each sets to ${place}: suits everyone who looks at it`;
+  return [{ title, changes: [], safe: false }];
 }
 
 function sentence(view: View, eyes: Eyes, angles: Angles): string {
