@@ -14,6 +14,8 @@ import { isOfOpenText } from './versions.js';
 
 /** How long a question may come after its change, milliseconds: an editor sends the one right after the other. */
 const PATIENCE = 3;
+/** How often an answer passes through the loop of events until it is written. */
+const TICKS = 2;
 
 /** What an editor was told last of the faults of a text. */
 interface Told {
@@ -52,7 +54,7 @@ export class FaultsOnRequest {
         this.waiting.set(uri, resolve);
         setTimeout(resolve, PATIENCE);
       });
-    await delayNextTick();
+    for (let n = 0; n < TICKS; n++) await delayNextTick();
   }
 
   /** What is left to tell unasked. */
