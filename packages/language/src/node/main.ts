@@ -1,27 +1,17 @@
-import { Console } from 'node:console';
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Translation } from '@boothwright/fit';
-import { createConnection, type MessageReader, ProposedFeatures } from 'vscode-languageserver/node';
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { bySchemes, EditorFileSystem } from '../lsp/files.js';
 import { serve } from '../lsp/server.js';
 import { nodeFileSystem } from './index.js';
-import { WholeMessages } from './whole-messages.js';
 
 /** Where the translations lie, seen from the bundle of this file: beside its folder, or in the extension's. */
 const folders = [path.join(__dirname, '../l10n'), path.join(__dirname, '../../extension/l10n')];
 
 /** The language server for editors on this machine: over standard streams, a pipe or IPC, as its arguments say. */
-const connection = process.argv.includes('--stdio') ? overStreams() : createConnection(ProposedFeatures.all);
+const connection = createConnection(ProposedFeatures.all);
 serve(connection, () => bySchemes(nodeFileSystem(), new EditorFileSystem(connection)), translationTo);
-
-/** What is printed by mistake must not get between the messages. */
-function overStreams() {
-  globalThis.console = new Console(process.stderr);
-  // The library ends the program when the editor's stream ends, if it is given the stream; its types know only two streams or none.
-  const editor = process.stdin as unknown as MessageReader;
-  return createConnection(ProposedFeatures.all, editor, new WholeMessages(process.stdout));
-}
 
 /** The sentences of a locale such as `de` or `de-AT`; nothing for English, and for a language that nobody has translated to. */
 function translationTo(locale: string): Translation | undefined {
