@@ -56,17 +56,13 @@ export function deskChoice(scene: Scene, station: Station): Choice | undefined {
   const { desk } = station;
   const given = desk?.height;
   if (!desk || !given?.origin) return undefined;
-  const over = ({ setup }: Place, range: Range) => ({ ...setup, heights: { ...setup.heights, desk: range } });
   return {
-    kind: 'desk',
+    ...heightOf('desk', given.value),
     label: say`the desk ${desk.name}`,
     of: desk.name,
-    now: given.value.min,
     origin: given.origin,
     within: DESK_HEIGHTS,
     places: placesAt(scene, (other) => other.desk?.name === desk.name),
-    at: (place, value) => over(place, { min: value, max: value }),
-    ...(given.value.min < given.value.max && { adjustable: { range: given.value, over } }),
     words: (value) => scene.length(value),
   };
 }
@@ -76,18 +72,25 @@ export function seatChoice(scene: Scene, station: Station): Choice | undefined {
   const { seat } = station;
   const given = seat?.seat;
   if (!seat || !given?.origin) return undefined;
-  const over = ({ setup }: Place, range: Range) => ({ ...setup, heights: { ...setup.heights, seat: range } });
   return {
-    kind: 'seat',
+    ...heightOf('seat', given.value),
     label: say`the seat of ${seat.name}`,
     of: seat.name,
-    now: given.value.min,
     origin: given.origin,
     within: SEAT_HEIGHTS,
     places: seatedAt(scene, seat.name),
-    at: (place, value) => over(place, { min: value, max: value }),
-    ...(given.value.min < given.value.max && { adjustable: { range: given.value, over } }),
     words: (value) => scene.length(value),
+  };
+}
+
+/** What is now, and what a place would be with another height or another range of heights. */
+function heightOf(kind: 'desk' | 'seat', range: Range): Pick<Choice, 'kind' | 'now' | 'at' | 'adjustable'> {
+  const over = ({ setup }: Place, heights: Range) => ({ ...setup, heights: { ...setup.heights, [kind]: heights } });
+  return {
+    kind,
+    now: range.min,
+    at: (place, value) => over(place, { min: value, max: value }),
+    ...(range.min < range.max && { adjustable: { range, over } }),
   };
 }
 

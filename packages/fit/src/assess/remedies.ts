@@ -68,15 +68,14 @@ function remediesOf(scene: Scene, choice: Choice, own: Place, check: string): Re
 
 /** True if the check holds for the place's mean body with that value, and the value is a new one. */
 function helps(choice: Choice, place: Place, check: string, value: Millimetres): boolean {
-  return !same(value, choice.now) && holds(choice.at(place, value), place, check);
-}
-
-function holds({ rules, heights }: Setup, { person }: Place, check: string): boolean {
-  const { seat, desk } = settingOf(rules, heights, person.dimensions);
+  if (same(value, choice.now)) return false;
+  const { rules, heights } = choice.at(place, value);
+  const { dimensions } = place.person;
+  const { seat, desk } = settingOf(rules, heights, dimensions);
   return rules
     .filter((rule) => rule.check === check)
     .flatMap((rule) => rule.demands)
-    .every(({ form, preferred }) => marginIn(preferred, valueOf(form, person.dimensions, seat, desk)) >= -TOLERANCE);
+    .every(({ form, preferred }) => marginIn(preferred, valueOf(form, dimensions, seat, desk)) >= -TOLERANCE);
 }
 
 function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): Remedy {

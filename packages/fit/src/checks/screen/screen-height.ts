@@ -102,7 +102,7 @@ function decisive(angles: Angles, outer: boolean): { value: number; limit: numbe
 
 /** An arm, where no one height suits everyone: then no height is offered by which somebody loses. */
 function changesFor(scene: Scene, eyes: Eyes, view: View): Remedy[] {
-  const [arm] = armFor(scene, eyes.station, view);
+  const arm = armFor(scene, eyes.station, view);
   const heights = remediesOf(scene, eyes, view);
   return arm ? [arm, ...heights.filter(({ safe }) => safe)] : heights;
 }
@@ -145,24 +145,24 @@ function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
 }
 
 /** Where no one height suits all who look at the screen there: between what heights they would set it on an arm. The file cannot say that yet. */
-function armFor(scene: Scene, station: Station, view: View): Remedy[] {
+function armFor(scene: Scene, station: Station, view: View): Remedy | undefined {
   const { line, over, distance } = view.use.height!;
   const everyone = eyesAt(scene, station);
   // Of a crowd only the mean body is known here, which says nothing of how far its tall and short reach.
-  if (everyone.some(({ person }) => person.kind === 'crowd')) return [];
+  if (everyone.some(({ person }) => person.kind === 'crowd')) return undefined;
   const shifts = everyone.map((eyes) => shiftsFor(view, eyes));
-  if (shifts.some(({ lowest, highest }) => lowest > highest)) return [];
+  if (shifts.some(({ lowest, highest }) => lowest > highest)) return undefined;
   if (Math.max(...shifts.map(({ lowest }) => lowest)) <= Math.min(...shifts.map(({ highest }) => highest)) + 1)
-    return [];
+    return undefined;
   const step = buyingStep(scene.booth.show);
   const heights = shifts.map(({ lowest, highest, ideal }) => {
     return Math.round((distance.value + Math.min(highest, Math.max(lowest, ideal))) / step) * step;
   });
   const [least, most] = [Math.min(...heights), Math.max(...heights)];
-  if (least < 0) return [];
+  if (least < 0) return undefined;
   const place = placeOf(line, over, say`${scene.length(least)} to ${scene.length(most)}`);
   const title = say`Put ${view.name} on an arm that each sets to ${place}: suits everyone who looks at it`;
-  return [{ title, changes: [], safe: false }];
+  return { title, changes: [], safe: false };
 }
 
 function sentence(view: View, eyes: Eyes, angles: Angles): string {
