@@ -22,22 +22,27 @@ export function plansFor(scene: Scene, station: Station, checks: readonly Check[
   const desk = station.desk?.name;
   if (desk === undefined) return [];
   const kept: Tried[] = [tryPlan(scene, desk, checks, [])];
-  const ringed = withRing(scene, station, checks);
-  for (const settings of [
-    deskOnly(scene, station),
-    [...deskOnly(ringed.scene, station), ...ringed.settings],
-    together(scene, station, ringed, false),
-    together(scene, station, ringed, true),
-  ]) {
-    if (settings.length === 0) continue;
-    const trial = (some: readonly Setting[]) => tryPlan(scene, desk, checks, some, scene);
-    const tried = trial(settings);
-    if (kept.every(({ worth }) => tried.worth > worth + LEAST_GAIN)) kept.push(withoutIdle(tried, trial));
+  const trial = (some: readonly Setting[]) => tryPlan(scene, desk, checks, some, scene);
+  for (const settings of settingsFor(scene, station, checks)) {
+    if (settings.length > 0) {
+      const tried = trial(settings);
+      if (kept.every(({ worth }) => tried.worth > worth + LEAST_GAIN)) kept.push(withoutIdle(tried, trial));
+    }
+    if (kept.some(({ worth, people }) => worth + LEAST_GAIN >= people)) break;
   }
   return kept
     .slice(1)
     .reverse()
     .map(({ plan }) => plan);
+}
+
+/** From the least to change to the most; each is found when it is asked for, since whoever is served by the first needs no other. */
+function* settingsFor(scene: Scene, station: Station, checks: readonly Check[]): Iterable<readonly Setting[]> {
+  yield deskOnly(scene, station);
+  const ringed = withRing(scene, station, checks);
+  yield [...deskOnly(ringed.scene, station), ...ringed.settings];
+  yield together(scene, station, ringed, false);
+  yield together(scene, station, ringed, true);
 }
 
 /** A plan that serves no more people, and of a crowd hardly more, is not worth the work. */

@@ -15,6 +15,8 @@ import { withSettings, type Setting } from './with-settings.js';
 export interface Tried {
   readonly plan: Plan;
   readonly worth: number;
+  /** How many people and crowds there are: none is worth more. */
+  readonly people: number;
 }
 
 /** 'Most likely' is worth a little less than 'for sure', a crowd in part at most half, a person in one posture less. */
@@ -52,6 +54,7 @@ export function tryPlan(
       changes: settings.flatMap((setting) => changeOf(scene, setting)),
     },
     worth: serves.length + likely.length * LIKELY + worthInPart(own) - new Set(harmed.map(({ who }) => who)).size,
+    people: names.length,
   };
 }
 

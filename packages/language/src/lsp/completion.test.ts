@@ -46,6 +46,7 @@ describe('in a block', () => {
     expect(labels).not.toEqual(expect.arrayContaining(['depth']));
     expect(labels).not.toContain('drop');
     expect(await labelsAt('desk Left { legs { }  <|> }')).not.toContain('legs');
+    expect(await labelsAt('desk Left { tray {<|>}  depth 30in }')).toContain('depth');
   });
 
   test('by any spelling, and by what excludes them', async () => {

@@ -8,6 +8,7 @@ import { parseQuantity } from '../quantity/quantity.js';
 import { showOf } from '../reading/reader.js';
 import { namesOf } from '../references/scope.js';
 import type { BoothServices } from '../services.js';
+import { wordsAround } from '../syntax/around.js';
 import { balance } from '../syntax/balance.js';
 import type { Token } from '../syntax/faults.js';
 import { type Kind, kinds, pieceKinds } from '../vocabulary/entries.js';
@@ -48,9 +49,8 @@ export class BoothCompletionProvider implements CompletionProvider {
     document: LangiumDocument,
     { position, context }: Pick<CompletionParams, 'position' | 'context'>,
   ): Promise<CompletionList> {
-    const text = document.textDocument.getText();
     const offset = document.textDocument.offsetAt(position);
-    const { tokens: all, hidden } = this.lexer.tokenize(text, { mode: 'partial' });
+    const { tokens: all, hidden } = wordsAround(document, offset, this.lexer);
     if (hidden.some((comment) => isInside(offset, comment))) return listOf([]);
     const typed = all.find(
       (token) => token.startOffset < offset && offset <= token.endOffset! + 1 && isWordLike(token),
@@ -61,7 +61,7 @@ export class BoothCompletionProvider implements CompletionProvider {
       end: document.textDocument.positionAt(typed ? Math.max(offset, typed.endOffset! + 1) : offset),
     };
     const before = this.withoutLastClosers(all.filter(({ startOffset }) => startOffset < start));
-    const after = all.filter(({ startOffset }) => startOffset >= offset && startOffset !== start);
+    const after = all.filter(({ startOffset }) => startOffset >= offset);
     const slot = { start, end: typed ? Math.max(offset, typed.endOffset! + 1) : offset };
     const place = placeOf(before);
     const bySpace = context?.triggerCharacter === ' ';

@@ -43,13 +43,14 @@ export interface Value {
   readonly values: readonly Token[];
 }
 
-/** The last key of a place and what follows it. */
+/** The last key of a place and what follows it. What stands before a brace belongs to that. */
 export function valueAt({ kind, before, isOutside }: Place): Value | undefined {
-  for (let index = before.length - 1; index >= 0; index--) {
+  const brace = before.map(({ tokenType }) => tokenType.name).lastIndexOf('}');
+  const isPlacing = before.slice(brace + 1).some(({ image }) => image === 'place');
+  for (let index = before.length - 1; index > brace; index--) {
     const key = before[index]!.tokenType.name;
-    if (key === '}') return undefined;
     const isOwn = isOutside
-      ? ['import', 'place', 'accept'].includes(key) || (key === 'at' && before.some(({ image }) => image === 'place'))
+      ? ['import', 'place', 'accept'].includes(key) || (key === 'at' && isPlacing)
       : key === 'accept' || key === 'limit' || (kind !== undefined && isKey(kind, key));
     if (isOwn) return { key, values: before.slice(index + 1) };
   }

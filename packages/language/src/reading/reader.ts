@@ -137,15 +137,18 @@ const emptyBooth = { $type: 'Block', kind: 'booth', items: [] } as unknown as Bl
 function acceptsOf(root: Document, counted: (block: Block) => Block): readonly Acceptance[] {
   return [
     ...root.accepts.flatMap((node) => acceptances.of(node, () => readAcceptance(node))),
-    ...root.blocks.map(counted).flatMap((block) => acceptances.of(block, () => acceptsIn(block))),
+    ...root.blocks
+      .map(counted)
+      .filter((block) => acceptsIn(block).length > 0)
+      .flatMap((block) => acceptances.of(block, () => acceptsIn(block).flatMap(readAcceptance))),
   ];
 }
 
 const acceptances = new Remembered<readonly Acceptance[]>();
 
 /** Those of the block itself, then of the blocks in it. */
-function acceptsIn(block: Block): readonly Acceptance[] {
-  return [block, ...block.items.filter(isBlock)].flatMap(({ items }) => items.filter(isAccept)).flatMap(readAcceptance);
+function acceptsIn({ items }: Block): readonly Accept[] {
+  return [...items.filter(isAccept), ...items.filter(isBlock).flatMap((nested) => nested.items.filter(isAccept))];
 }
 
 function nameOf(document: LangiumDocument, booth: Block | undefined): string {
