@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { assess } from '../assess/assess.js';
 import type { StationAdvice } from '../assessment.js';
 import type { Booth } from '../booth.js';
@@ -58,6 +58,27 @@ function verdictsOf(booth: Booth, who: string) {
   const named = assess(booth).findings.filter(({ operator, check }) => operator === who && rules.has(check));
   return named.filter(({ verdict }) => verdict !== 'unknown').map(({ verdict }) => verdict);
 }
+
+describe('what is remembered', () => {
+  it('does not change with what was asked before', async () => {
+    vi.resetModules();
+    const asked = await import('./advise.js');
+    const after = await import('../assess/assess.js');
+    fc.assert(
+      fc.property(
+        bodies,
+        fc.integer({ min: 850, max: 1150 }),
+        fc.integer({ min: 300, max: 500 }),
+        (people, desk, ring) => {
+          const one = booth(people, desk, [650, 750], ring);
+          asked.advise(one);
+          expect(after.assess(one).findings).toEqual(assess(one).findings);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+});
 
 describe('plans', () => {
   it('keep what they promise when they are put into the file', () => {

@@ -23,10 +23,10 @@ export function bestValue(scene: Scene, choice: Choice, places: readonly Place[]
 const remembered = new Map<string, Millimetres>();
 const REMEMBERED = 2000;
 
-/** All of a place that its merit depends on: of a height that is chosen, not what it is now. */
-function keyOfPlace({ kind }: Choice, { person, setup }: Place): readonly unknown[] {
-  const { seat, desk } = setup.heights;
-  return [person.bodyKey, kind !== 'seat' && seat, kind !== 'desk' && desk, keyOfRules(setup.rules)];
+/** All that the merit of a place depends on, at the least value: whatever else it would be with another value differs there already. */
+function keyOfPlace(choice: Choice, place: Place): readonly unknown[] {
+  const { rules, heights } = choice.at(place, choice.within.min);
+  return [place.person.bodyKey, heights.seat, heights.desk, keyOfRules(rules)];
 }
 
 function search(choice: Choice, places: readonly Place[], step: Millimetres): Millimetres {
