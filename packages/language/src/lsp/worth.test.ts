@@ -155,10 +155,10 @@ describe('nothing is computed', () => {
     },
   });
 
-  async function offeredAt(property: string) {
-    const document = await parseHelper(watched)(hall, { validation: true });
+  async function offeredAt(property: string, text = hall) {
+    const document = await parseHelper(watched)(text, { validation: true });
     run.mockClear();
-    const position = document.textDocument.positionAt(hall.indexOf(property) + property.length);
+    const position = document.textDocument.positionAt(text.indexOf(property) + property.length);
     const textDocument = { uri: document.uri.toString() };
     return watched.lsp.CompletionProvider!.getCompletion(document, { textDocument, position });
   }
@@ -169,6 +169,17 @@ describe('nothing is computed', () => {
   ])('at %s unless its best value can be said: %i more', async (property, more) => {
     await offeredAt(property);
     expect(run).toHaveBeenCalledTimes(more);
+  });
+
+  test('once one height of a desk serves everyone', async () => {
+    const people = (who: string) => `${hall.replace('desk Left }', `desk Left  operators ${who} }`)}
+operator Noor { body female  stature 4'9" }\noperator Olaf { body male  stature 6'8" }`;
+    const one = await offeredAt('height ', people('Noor'));
+    expect(run).not.toHaveBeenCalled();
+    expect(one!.items.map(({ detail }) => detail)).toEqual(['serves 1 of 1', 'example']);
+
+    await offeredAt('height ', people('Noor, Olaf'));
+    expect(run).toHaveBeenCalledTimes(1);
   });
 
   test('that breaks the list, if a check breaks', async () => {

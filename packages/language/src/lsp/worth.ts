@@ -1,5 +1,14 @@
 import { type LangiumDocument, TextDocument } from 'langium';
-import { type Booth, type ChosenProperty, exampleIn, type HeightPart, type Origin, typeLength } from '@boothwright/fit';
+import {
+  type Booth,
+  type ChosenProperty,
+  exampleIn,
+  type HeightPart,
+  type Origin,
+  type Plan,
+  type StationAdvice,
+  typeLength,
+} from '@boothwright/fit';
 import type { Range } from 'vscode-languageserver-types';
 import type { BoothServices } from '../services.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
@@ -55,7 +64,10 @@ interface Proposal {
   readonly changes: readonly { readonly origin: Origin; readonly text: string }[];
 }
 
-/** Nothing also if the checks break on the booth, which its diagnostics say. */
+/**
+ * Nothing also if the checks break on the booth, which its diagnostics say. One height of a desk that serves everyone is enough: the checks
+ * are asked only where there is none.
+ */
 function proposalsFor(
   booth: Booth,
   property: HeightPart | ChosenProperty,
@@ -63,14 +75,28 @@ function proposalsFor(
   { Computation }: BoothServices,
 ): readonly Proposal[] {
   try {
-    const remedies = Computation.remediesOf(booth, property);
-    if (property !== 'desk' && property !== 'seat' && property !== 'ring') return remedies;
-    const stations = booth.workstations.filter(({ desk, seat }) => (property === 'desk' ? desk : seat)?.name === name);
-    const plans = stations.flatMap((station) => Computation.adviseStation(booth, station.name)?.plans ?? []);
-    return [...plans.filter(({ settings }) => settings.length === 1 && settings[0]!.part === property), ...remedies];
+    if (property !== 'desk' && property !== 'seat' && property !== 'ring')
+      return Computation.remediesOf(booth, property);
+    const plans = plansFor(booth, property, name, (station) => Computation.adviseStation(booth, station));
+    const isEnough = ({ leftOut, settings: [setting] }: Plan) =>
+      setting!.part === 'desk' && setting!.value.min === setting!.value.max && leftOut.length === 0;
+    return plans.some(isEnough) ? plans : [...plans, ...Computation.remediesOf(booth, property)];
   } catch {
     return [];
   }
+}
+
+/** Those that change nothing else. One of a desk is for all who work at it, whichever of their workstations is asked. */
+function plansFor(
+  { workstations }: Booth,
+  part: HeightPart,
+  name: string | undefined,
+  adviseStation: (workstation: string) => StationAdvice | undefined,
+): readonly Plan[] {
+  const stations = workstations.filter(({ desk, seat }) => (part === 'desk' ? desk : seat)?.name === name);
+  return stations
+    .flatMap((station) => adviseStation(station.name)?.plans ?? [])
+    .filter(({ settings }) => settings.length === 1 && settings[0]!.part === part);
 }
 
 function partOf(kind: Kind, key: string): HeightPart | undefined {
