@@ -1,4 +1,4 @@
-import { bestValue } from '../assess/best.js';
+import { bestOf, nearestOfBest } from '../assess/best.js';
 import type { Choice } from '../assess/choices.js';
 import { buyingStep } from '../format.js';
 import type { Scene } from '../scene/scene.js';
@@ -10,7 +10,7 @@ import { exactBand } from './bands.js';
  * that are as good, the one nearest to what the file says.
  */
 export function bestForMost(scene: Scene, choice: Choice): Millimetres {
-  const shared = bestValue(scene, choice, choice.places);
+  const shared = nearestOfBest(bestOf(scene, choice, choice.places), choice.now);
   const bands = choice.places.map((place) => exactBand(choice, place));
   if (bands.every((band) => band && shared >= band.min && shared <= band.max)) {
     return nearestAsGood(scene, choice, shared);

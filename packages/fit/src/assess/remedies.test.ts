@@ -73,6 +73,28 @@ describe('a remedy that is called safe', () => {
   }, 60_000);
 });
 
+describe('where what one check gains another loses', () => {
+  // Thighs of 180 mm want a desk at 700, elbows at 200 mm one no higher than 675: between them a height misses as much as another.
+  const body = wholeBody({ sittingElbowHeight: 200, thighClearance: 180, poplitealHeight: 430 });
+  const at = (desk: number) =>
+    aBooth({
+      operators: [aMeasuredOperator('Noor', body)],
+      desks: [{ ...aDesk('Left', desk), height: { ...range(desk, desk), origin: deskHeight } }],
+      seats: [aSeat('Low', 450, { kind: 'chair' })],
+      workstations: [aStation('Sound', 'Left', 'Low', ['Noor'])],
+    });
+  const of = (desk: number, check: string) => assess(at(desk)).findings.find((one) => one.check === check)!;
+
+  it('the height is told that is nearest to the present one, of those at which the check holds', () => {
+    const before = of(650, 'thigh-room');
+    const remedy = before.remedies.find(({ changes }) => changes[0]!.origin === deskHeight)!;
+    const height = Number(remedy.changes[0]!.text.replace('mm', ''));
+    expect(before.verdict).not.toBe('pass');
+    expect(of(height, 'thigh-room').verdict).toBe('pass');
+    expect(of(height - 5, 'thigh-room').verdict).not.toBe('pass');
+  });
+});
+
 /** The place of a range of heights in a text. */
 const heightRange = { ...nowhere, start: { line: 2, character: 0 }, end: { line: 2, character: 4 } };
 

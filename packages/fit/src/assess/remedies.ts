@@ -1,6 +1,6 @@
 import type { Remedy } from '../assessment.js';
 import type { Posture } from '../booth.js';
-import { effectOf, inPosture, named, nearestOf, typeLength } from '../format.js';
+import { buyingStep, effectOf, inPosture, named, nearestOf, typeLength } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Demand } from '../stations/demand.js';
@@ -8,7 +8,7 @@ import { settingOf } from '../stations/rules.js';
 import { sharesOf } from '../stations/shares.js';
 import type { Person, Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres, type Range } from '../units.js';
-import { bestValue } from './best.js';
+import { type Best, bestOf, lastStep, nearestOfBest } from './best.js';
 import { deskChoice, ringChoice, seatChoice, type Adjustable, type Choice, type Place, type Setup } from './choices.js';
 import { say } from '../words/say.js';
 
@@ -59,16 +59,32 @@ const remembered = new WeakMap<Scene, Map<string, Choice | undefined>>();
 
 function remediesOf(scene: Scene, choice: Choice, own: Place, check: string): Remedy[] {
   if (choice.adjustable) return widened(scene, choice, choice.adjustable, own);
-  const shared = bestValue(scene, choice, choice.places);
-  if (helps(choice, own, check, shared)) return [change(scene, choice, shared, own)];
-  const alone = bestValue(scene, choice, [own]);
-  const remedies = helps(choice, own, check, alone) ? [change(scene, choice, alone, own)] : [];
-  return [...remedies, ...adjustable(scene, choice)];
+  const helpful = (places: readonly Place[]) => helpfulOf(scene, choice, own, check, bestOf(scene, choice, places));
+  const [shared] = helpful(choice.places);
+  if (shared !== undefined) return [change(scene, choice, shared, own)];
+  return [...helpful([own]).map((value) => change(scene, choice, value, own)), ...adjustable(scene, choice)];
 }
 
-/** True if the check holds for the place's mean body with that value, and the value is a new one. */
-function helps(choice: Choice, place: Place, check: string, value: Millimetres): boolean {
-  if (same(value, choice.now)) return false;
+/**
+ * The best value, if the check holds there for the place's mean body, and it is a new one. Else, of the values that are as good, the nearest
+ * to what the file says of which that is so.
+ */
+function helpfulOf(scene: Scene, choice: Choice, own: Place, check: string, best: Best): Millimetres[] {
+  const step = buyingStep(scene.booth.show);
+  const helps = (value: Millimetres) => !same(value, choice.now) && holds(choice, own, check, value);
+  if (helps(best.value)) return [best.value];
+  const nearest = nearestOfBest(best, choice.now);
+  const towards = (value: Millimetres) =>
+    lastStep(Math.round(value / step), Math.round(nearest / step), (n) => helps(n * step)) * step;
+  return [nearest, best.asGood.min, best.asGood.max]
+    .filter(helps)
+    .map(towards)
+    .sort((a, b) => Math.abs(a - choice.now) - Math.abs(b - choice.now))
+    .slice(0, 1);
+}
+
+/** Whether a check holds for the place's mean body with that value. */
+function holds(choice: Choice, place: Place, check: string, value: Millimetres): boolean {
   const { rules, heights } = choice.at(place, value);
   const { dimensions } = place.person;
   const { seat, desk } = settingOf(rules, heights, dimensions);
@@ -98,7 +114,7 @@ function change(scene: Scene, choice: Choice, value: Millimetres, own: Place): R
 function widened(scene: Scene, choice: Choice, { range, over }: Adjustable, own: Place): Remedy[] {
   const unsuited = operatorsAt(choice).filter((place) => !suits(place.setup, place));
   const forAll = unsuited.flatMap((place) => servingAlone(scene, choice, place));
-  const wide = [forAll, [bestValue(scene, choice, [own])]]
+  const wide = [forAll, [bestOf(scene, choice, [own]).value]]
     .map((values) => ({ min: Math.min(range.min, ...values), max: Math.max(range.max, ...values) }))
     .find((each) => !isSame(each, range) && suits(over(own, each), own));
   if (!wide) return [];
@@ -120,7 +136,7 @@ function operatorsAt({ places }: Choice): readonly Place[] {
 
 /** The height that suits one place best, if it suits it at all. */
 function servingAlone(scene: Scene, choice: Choice, place: Place): Millimetres[] {
-  const best = bestValue(scene, choice, [place]);
+  const best = bestOf(scene, choice, [place]).value;
   const { heights, merit } = choice.at(place, best);
   return merit(heights).miss <= TOLERANCE ? [best] : [];
 }

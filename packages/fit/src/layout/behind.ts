@@ -50,15 +50,16 @@ export function behindEdge(
 
 function wallsBehind(layout: Layout, frame: Frame, width: Millimetres): Behind[] {
   const back = { x: -frame.forward.x, y: -frame.forward.y };
+  const { right, stage } = layout.walls;
   const walls = [
     { what: say`the back wall`, toward: -back.y, gap: (y: number) => y, axis: 'y' },
     { what: say`the left wall`, toward: -back.x, gap: (x: number) => x, axis: 'x' },
-    ...(layout.room
-      ? [
-          { what: say`the right wall`, toward: back.x, gap: (x: number) => layout.room!.width - x, axis: 'x' },
-          { what: say`the stage wall`, toward: back.y, gap: (y: number) => layout.room!.depth - y, axis: 'y' },
-        ]
-      : []),
+    ...(right === undefined
+      ? []
+      : [{ what: say`the right wall`, toward: back.x, gap: (x: number) => right - x, axis: 'x' }]),
+    ...(stage === undefined
+      ? []
+      : [{ what: say`the stage wall`, toward: back.y, gap: (y: number) => stage - y, axis: 'y' }]),
   ];
   return walls.flatMap(({ what, toward, gap, axis }) => {
     if (toward < 1e-9) return [];

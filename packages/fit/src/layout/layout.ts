@@ -12,6 +12,8 @@ export interface Layout extends LayoutFigures {
   /** By desk or rack name. */
   readonly frames: ReadonlyMap<string, Frame>;
   readonly deskPieces: readonly PlacedPiece[];
+  /** How far the right wall is from the left one, and the stage's from the back one: each if the file says so. */
+  readonly walls: { readonly right?: Millimetres; readonly stage?: Millimetres };
 }
 
 export function layOut(booth: Booth): Layout {
@@ -29,6 +31,10 @@ export function layOut(booth: Booth): Layout {
   const room = booth.room;
   return {
     ...(room?.width && room.depth && { room: { width: room.width.value, depth: room.depth.value } }),
+    walls: {
+      ...(room?.width && { right: room.width.value }),
+      ...(room?.depth && { stage: room.depth.value }),
+    },
     frames,
     deskPieces,
     pieces: [...deskPieces, ...standing, ...columns, ...platforms],

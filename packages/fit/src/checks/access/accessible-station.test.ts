@@ -254,6 +254,17 @@ describe('accessible-station: advice, marginal at worst', () => {
     expect(one.message).toContain('at Words');
   });
 
+  it('of two with as many obstacles the one is nearest that lacks less, whichever comes first', () => {
+    const desks = [aDesk('High', 43 * INCH), aDesk('Lower', 40 * INCH)];
+    const workstations = desks.map(({ name }) => aStation(`At${name}`, name, undefined, ['Noor']));
+    const placements = [aPlacement(['High', 'Lower'], 3000, 72 * INCH)];
+    for (const stations of [workstations, [...workstations].reverse()]) {
+      const { message, measured } = judge({}, { desks, placements, workstations: stations });
+      expect(message).toContain('The nearest is AtLower, but its surface is 40 in high');
+      expect(measured).toBeCloseTo(40 * INCH, 6);
+    }
+  });
+
   it('never fails, whatever is wrong', () => {
     const worst = judge(
       { ...high(60), closed: true, width: given(300), depth: given(200) },

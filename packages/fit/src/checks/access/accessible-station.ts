@@ -109,7 +109,7 @@ function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): Findin
     const topic = say`Cannot say whether a wheelchair user can work at ${open.station.name}.`;
     return cannotSay(subject, topic, open.missing[0]!, origin ?? open.station.workstation.origin);
   }
-  const best = places.reduce((nearest, place) => (place.obstacles.length < nearest.obstacles.length ? place : nearest));
+  const best = places.reduce((nearest, place) => (isNearer(place, nearest) ? place : nearest));
   const { lack } = best.obstacles[0]!;
   const faults = best.obstacles.map(({ says }) => says).join('; ');
   return {
@@ -128,6 +128,14 @@ function findingOf(scene: Scene, places: readonly Place[], held: HeldTo): Findin
     ],
     assumptions: [...best.assumptions, ...held.assumptions],
   };
+}
+
+/** With fewer obstacles; of as many, with less that lacks, added up. What is no length, such as a ramp, lacks more than any. */
+function isNearer(a: Place, b: Place): boolean {
+  const lacking = ({ obstacles }: Place) =>
+    obstacles.reduce((sum, { lack }) => sum + (lack ? Math.abs(lack.measured - lack.limit) : Infinity), 0);
+  const fewer = a.obstacles.length - b.obstacles.length;
+  return fewer === 0 ? lacking(a) < lacking(b) : fewer < 0;
 }
 
 function placeOf(scene: Scene, station: Station, held: HeldTo): Place {

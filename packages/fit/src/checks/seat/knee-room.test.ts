@@ -301,19 +301,21 @@ describe('knee-room: what a reader is told', () => {
   it('where a drawer takes the height of the feet, and of the knees', () => {
     expect(tell({ desk: hanging(640, 450) })).toMatchInlineSnapshot(`
       "fail, workstation Sound, Noor, sit
-      Noor’s feet have 55 mm of height under Left: give them 100 mm.
+      Noor’s feet have 55 mm of height under Left: give them 100 mm. Raise the desk Left to 765 mm: nearest for Noor.
       : 55 against 100 mm, margin -45, shares 0 and 0
       at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
       see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      weigh Raise the desk Left to 765 mm: nearest for Noor | desks.Left.height := 765mm
       granted Left stands on its ends
       default shoes of 25 mm; a top of 25 mm"
     `);
     expect(tell({ knee: 690 })).toMatchInlineSnapshot(`
       "fail, workstation Sound, Noor, sit
-      Noor’s knees are 20 mm too high for the underside of Left.
+      Noor’s knees are 20 mm too high for the underside of Left. Raise the desk Left to 765 mm: nearest for Noor.
       : -20 against 25 mm, margin -45, shares 0 and 0
       at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
       see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      weigh Raise the desk Left to 765 mm: nearest for Noor | desks.Left.height := 765mm
       granted Left stands on its ends
       default shoes of 25 mm; a top of 25 mm"
     `);
@@ -372,10 +374,11 @@ describe('knee-room: what a reader is told', () => {
     `);
     expect(tell({ knee: 660 })).toMatchInlineSnapshot(`
       "fail, workstation Sound, Noor, sit
-      Only 10 mm is left above Noor’s knees under Left: too little for clothing and moving.
+      Only 10 mm is left above Noor’s knees under Left: too little for clothing and moving. Raise the desk Left to 735 mm: nearest for Noor.
       : 10 against 25 mm, margin -15, shares 0 and 0
       at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
       see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      weigh Raise the desk Left to 735 mm: nearest for Noor | desks.Left.height := 735mm
       granted Left stands on its ends
       default shoes of 25 mm; a top of 25 mm"
     `);

@@ -164,6 +164,7 @@ describe('seated-elbow: what a reader is told', () => {
       at workstations.Sound.people.Noor, by DGUV Information 215-410
       see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
       do Lower the desk Left to 630 mm: suits Noor | desks.Left.height := 630mm
+      weigh Raise the seat of Low to 465 mm: nearest for Noor | seats.Low.seat := 465mm
       default hands 0 mm above the desk"
     `);
     expect(tell({ elbow: 240, seat: 425, desk: 570 })).toMatchInlineSnapshot(`

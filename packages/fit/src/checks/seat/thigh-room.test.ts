@@ -179,10 +179,11 @@ describe('thigh-room: what a reader is told', () => {
     `);
     expect(tell({ desk: 670, seat: 425, thigh: 240 })).toMatchInlineSnapshot(`
       "fail, workstation Sound, Noor, sit
-      Noor’s thighs are 20 mm too thick for the gap between seat and desk. Lower the seat of Low to 390 mm: nearest for Noor.
+      Noor’s thighs are 20 mm too thick for the gap between seat and desk. Raise the desk Left to 705 mm: nearest for Noor.
       : -20 against 0 mm, margin -20, shares 0 and 0
       at workstations.Sound.people.Noor, by Panero & Zelnik 1979, Table 1, 3.2 and 7.3
       see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
+      weigh Raise the desk Left to 705 mm: nearest for Noor | desks.Left.height := 705mm
       weigh Lower the seat of Low to 390 mm: nearest for Noor | seats.Low.seat := 390mm
       default a top of 25 mm"
     `);

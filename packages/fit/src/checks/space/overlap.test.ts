@@ -93,8 +93,32 @@ describe('overlap: outside the room', () => {
 
   it('says nothing of walls that nobody drew', () => {
     const found = findingsOf({ ...booth([aPlacement(['A'], -50, -60)]), room: undefined }, 'overlap');
-    expect(found.map(({ verdict }) => verdict)).toEqual(['pass']);
+    expect(found.map(({ verdict, message }) => [verdict, message])).toEqual([
+      ['pass', 'The one placed piece is alone: the file tells of no room.'],
+    ]);
+    const two = [aPlacement(['A'], -50, -60), aPlacement(['B'], 5000, 0)];
+    const [clear] = findingsOf({ ...booth(two), room: undefined }, 'overlap');
+    expect(clear!.message).toBe('All 2 placed pieces stand clear of one another. The file tells of no room.');
   });
+
+  it.each([
+    ['width', 8600, 2000, 'through the right wall', 'nothing stands through the stage wall: the room has no depth'],
+    ['depth', 3000, 19_400, 'through the stage wall', 'nothing stands through the right wall: the room has no width'],
+  ] as const)(
+    'of a room of which only the %s is said, one wall more is held against',
+    (known, x, y, through, assumed) => {
+      const of = (left: number, near: number) => {
+        const { room, ...rest } = booth([aPlacement(['A'], left, near)]);
+        const { [known]: length, origin } = room!;
+        return findingsOf(
+          { ...rest, room: { ...room!, width: undefined, depth: undefined, origin, [known]: length } },
+          'overlap',
+        );
+      };
+      expect(of(x, y).map(({ message }) => message)).toEqual([expect.stringContaining(through)]);
+      expect(of(3000, 2000)).toMatchObject([{ verdict: 'pass', assumptions: [assumed] }]);
+    },
+  );
 });
 
 describe('overlap: in a door’s swing', () => {

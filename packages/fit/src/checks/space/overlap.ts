@@ -37,20 +37,37 @@ place Left, Right in a row at 10ft, 6ft
   find(scene) {
     const clashes = [...pairs(scene), ...outside(scene), ...inSwings(scene)];
     if (clashes.length > 0 || scene.layout.pieces.length === 0) return clashes;
-    const many = scene.layout.pieces.length;
     return [
       {
         subject: { kind: 'booth', name: scene.booth.name },
         verdict: 'pass',
-        message:
-          many === 1
-            ? say`The one placed piece stands clear of the walls and of the doors.`
-            : say`All ${many} placed pieces stand clear of one another, of the walls and of the doors.`,
+        message: clear(scene),
         ...(scene.booth.origin && { origin: scene.booth.origin }),
+        assumptions: unseen(scene),
       },
     ];
   },
 };
+
+function clear({ booth, layout }: Scene): string {
+  const many = layout.pieces.length;
+  if (!booth.room)
+    return many === 1
+      ? say`The one placed piece is alone: the file tells of no room.`
+      : say`All ${many} placed pieces stand clear of one another. The file tells of no room.`;
+  return many === 1
+    ? say`The one placed piece stands clear of the walls and of the doors.`
+    : say`All ${many} placed pieces stand clear of one another, of the walls and of the doors.`;
+}
+
+/** The walls that nothing was held against. */
+function unseen({ booth, layout: { walls } }: Scene): readonly string[] {
+  if (!booth.room) return [];
+  return [
+    ...(walls.right === undefined ? [say`nothing stands through the right wall: the room has no width`] : []),
+    ...(walls.stage === undefined ? [say`nothing stands through the stage wall: the room has no depth`] : []),
+  ];
+}
 
 function pairs(scene: Scene): FindingDraft[] {
   const solid = scene.layout.pieces.filter((piece) => piece.kind !== 'platform');
@@ -78,20 +95,16 @@ function isTuckedUnder(scene: Scene, a: PlacedPiece, b: PlacedPiece): boolean {
 }
 
 function outside(scene: Scene): FindingDraft[] {
-  const { room } = scene.layout;
+  const { right, stage } = scene.layout.walls;
   if (!scene.booth.room) return [];
   return scene.layout.pieces.flatMap((piece) => {
-    const [left, right] = spanAlong(piece.outline, { x: 1, y: 0 });
+    const [left, rightmost] = spanAlong(piece.outline, { x: 1, y: 0 });
     const [back, front] = spanAlong(piece.outline, { x: 0, y: 1 });
     const walls = [
       { wall: say`the left wall`, by: -left },
       { wall: say`the back wall`, by: -back },
-      ...(room
-        ? [
-            { wall: say`the right wall`, by: right - room.width },
-            { wall: say`the stage wall`, by: front - room.depth },
-          ]
-        : []),
+      ...(right === undefined ? [] : [{ wall: say`the right wall`, by: rightmost - right }]),
+      ...(stage === undefined ? [] : [{ wall: say`the stage wall`, by: front - stage }]),
     ];
     return walls
       .filter(({ by }) => by > TOLERANCE)
