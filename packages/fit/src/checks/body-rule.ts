@@ -14,7 +14,7 @@ export interface BodyRule {
   /** What the file must say before the question can be answered. */
   readonly lacks: (station: Station) => Missing | undefined;
   readonly demands: (station: Station) => readonly Demand[];
-  /** What is so, in one sentence, without a closing remedy. */
+  /** What is so, in a sentence or two, without a closing remedy. */
   readonly says: (reading: Reading) => string;
   /** What the result took for granted. */
   readonly assumes?: (station: Station) => readonly string[];

@@ -138,6 +138,14 @@ export function thicknessBetween(desk: Desk, from: Millimetres, to: Millimetres)
   return desk.top.value + Math.max(0, ...drops);
 }
 
+/** What hangs lowest between two depths from the near edge, and how much more height there is without it; nothing if that is none. */
+export function lowestBetween(desk: Desk, from: Millimetres, to: Millimetres) {
+  const hanging = hangingBetween(desk, from, to).map(({ kind, drop }) => ({ kind, drop: drop?.value ?? 0 }));
+  const [lowest, next] = hanging.sort((a, b) => b.drop - a.drop);
+  const relief = lowest && lowest.drop - (next?.drop ?? 0);
+  return relief ? { kind: lowest.kind, relief } : undefined;
+}
+
 function hangingBetween(desk: Desk, from: Millimetres, to: Millimetres): readonly Hanging[] {
   return desk.hanging.filter((piece) => {
     const near = piece.fromEdge.value;

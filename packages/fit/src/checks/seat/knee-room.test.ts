@@ -301,7 +301,7 @@ describe('knee-room: what a reader is told', () => {
   it('where a drawer takes the height of the feet, and of the knees', () => {
     expect(tell({ desk: hanging(640, 450) })).toMatchInlineSnapshot(`
       "fail, workstation Sound, Noor, sit
-      Noor’s feet have 55 mm of height under Left: give them 100 mm. Raise the desk Left to 765 mm: nearest for Noor.
+      Noor’s feet have 55 mm of height under Left: give them 100 mm. Without the drawer they have 640 mm more. Raise the desk Left to 765 mm: nearest for Noor.
       : 55 against 100 mm, margin -45, shares 0 and 0
       at workstations.Sound.people.Noor, by OSHA Computer Workstations, work space
       see desks.Left.height: the desk Left; seats.Low.seat: the chair Low; operators.Noor: what is known of Noor
@@ -319,6 +319,8 @@ describe('knee-room: what a reader is told', () => {
       granted Left stands on its ends
       default shoes of 25 mm; a top of 25 mm"
     `);
+    const under = { knee: 690, desk: hanging(60, 100) };
+    expect(tell(under)).toContain('the underside of Left. Without the drawer they have 60 mm more.');
   });
 
   it('where the front is closed', () => {

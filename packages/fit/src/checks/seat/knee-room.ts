@@ -12,6 +12,7 @@ import {
 } from '../../stations/station.js';
 import type { Reading } from '../body-rule.js';
 import type { Check } from '../check.js';
+import { withHangingThere } from '../hanging-there.js';
 import { sizeUp } from '../sizes.js';
 import { say } from '../../words/say.js';
 
@@ -120,7 +121,8 @@ function aboveKnee(station: Station): Demand {
   };
 }
 
-function says({ station, who, demand, value, side, length }: Reading): string {
+function says(reading: Reading): string {
+  const { station, who, demand, value, side, length } = reading;
   const { name, closed } = station.desk!;
   const whose = possessive(who);
   if (side === undefined) {
@@ -137,11 +139,21 @@ function says({ station, who, demand, value, side, length }: Reading): string {
     case 0:
       return say`${whose} knees have ${length(value)} from side to side under ${name}, where ${width.what} stands next to them: give them ${least(KNEE_WIDTH)}.`;
     case 3:
-      return say`${whose} feet have ${length(value)} of height under ${name}: give them ${least(FOOT_HEIGHT)}.`;
+      return withHangingThere(
+        say`${whose} feet have ${length(value)} of height under ${name}: give them ${least(FOOT_HEIGHT)}.`,
+        reading,
+        THIGH_DEPTH,
+        FOOT_DEPTH,
+      );
     case 4:
-      return value < 0
-        ? say`${whose} knees are ${length(-value)} too high for the underside of ${name}.`
-        : say`Only ${length(value)} is left above ${whose} knees under ${name}: too little for clothing and moving.`;
+      return withHangingThere(
+        value < 0
+          ? say`${whose} knees are ${length(-value)} too high for the underside of ${name}.`
+          : say`Only ${length(value)} is left above ${whose} knees under ${name}: too little for clothing and moving.`,
+        reading,
+        0,
+        THIGH_DEPTH,
+      );
     // Behind an open front the depth at the knee never decides: what ends it ends the feet’s too, and they lack 160 more.
     default:
       return say`${whose} feet have ${length(value)} under ${name} before ${foot.what}: give them ${least(FOOT_DEPTH)}.`;

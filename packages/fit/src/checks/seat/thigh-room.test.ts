@@ -212,6 +212,17 @@ describe('thigh-room: what a reader is told', () => {
     `);
   });
 
+  it('what hangs there takes, if it is the lowest', () => {
+    const own = tray(60, 0).hanging[0]!;
+    const lines = (...hanging: Desk['hanging']) => tell({ desk: 720, seat: 425, thigh: 240, parts: { hanging } });
+    expect(lines(own)).toContain('gap between seat and desk. Without the tray they have 60 mm more.');
+    expect(lines(own, { ...own, kind: 'drawer', drop: given(45) })).toContain('Without the tray they have 15 mm more.');
+    expect(lines(own, own)).not.toContain('Without');
+    expect(lines({ ...own, fromEdge: given(500), drop: given(200) })).not.toContain('Without');
+    const low = tell({ desk: 660, seat: 425, thigh: 120, parts: { hanging: [own] } });
+    expect(low).toContain('178 mm is the least for anyone. Without the tray they have 60 mm more.');
+  });
+
   it('where a tray hangs, nobody says how far down', () => {
     expect(tell({ desk: 720, seat: 425, parts: { hanging: [{ kind: 'tray', origin: nowhere, fromEdge: given(0) }] } }))
       .toMatchInlineSnapshot(`

@@ -9,6 +9,7 @@ import {
   thicknessBetween,
 } from '../../stations/station.js';
 import type { Check } from '../check.js';
+import { withHangingThere } from '../hanging-there.js';
 import { say } from '../../words/say.js';
 
 export const thighRoom: Check = {
@@ -62,14 +63,17 @@ workstation Sound { desk Left  stool Tall  operators Noor }
         { form: { ...gap, body: {} }, preferred: atLeast(least), outer: atLeast(least) },
       ];
     },
-    says({ station, who, demand, value, side, length }) {
+    says(reading) {
+      const { station, who, demand, value, side, length } = reading;
       if (side === undefined) return say`${possessive(who)} thighs fit under the desk.`;
-      if (demand === 1) {
-        return say`From the seat to the underside of the desk is ${length(value)}; ${length(leastThighGap(station))} is the least for anyone.`;
-      }
-      return value < 0
-        ? say`${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
-        : say`Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
+      const lacking = () => {
+        if (demand === 1)
+          return say`From the seat to the underside of the desk is ${length(value)}; ${length(leastThighGap(station))} is the least for anyone.`;
+        return value < 0
+          ? say`${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
+          : say`Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
+      };
+      return withHangingThere(lacking(), reading, 0, THIGH_DEPTH);
     },
   },
 };
