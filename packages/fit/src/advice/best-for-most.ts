@@ -1,4 +1,4 @@
-import { bestOf, nearestOfBest } from '../assess/best.js';
+import { bestOf, lastStep, nearestOfBest } from '../assess/best.js';
 import type { Choice } from '../assess/choices.js';
 import { buyingStep } from '../format.js';
 import type { Scene } from '../scene/scene.js';
@@ -40,12 +40,6 @@ function nearestAsGood(scene: Scene, choice: Choice, best: Millimetres): Millime
   const enough = ease(best) - SAME_EASE;
   if (ease(choice.now) >= enough) return choice.now;
   const step = Math.sign(choice.now - best) * buyingStep(scene.booth.show);
-  let good = 0;
-  let bad = Math.ceil((choice.now - best) / step);
-  while (bad - good > 1) {
-    const middle = Math.floor((good + bad) / 2);
-    if (ease(best + middle * step) >= enough) good = middle;
-    else bad = middle;
-  }
-  return best + good * step;
+  const steps = Math.ceil((choice.now - best) / step) - 1;
+  return best + lastStep(0, steps, (n) => ease(best + n * step) >= enough) * step;
 }

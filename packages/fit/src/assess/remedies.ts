@@ -76,7 +76,7 @@ function helpfulOf(scene: Scene, choice: Choice, own: Place, check: string, best
   const nearest = nearestOfBest(best, choice.now);
   const towards = (value: Millimetres) =>
     lastStep(Math.round(value / step), Math.round(nearest / step), (n) => helps(n * step)) * step;
-  return [nearest, best.asGood.min, best.asGood.max]
+  return [best.asGood.min, best.asGood.max]
     .filter(helps)
     .map(towards)
     .sort((a, b) => Math.abs(a - choice.now) - Math.abs(b - choice.now))

@@ -253,14 +253,12 @@ function joined(desk: Polygon, seats: Polygon): Polygon {
 
 /** A wall of the room as something that bounds a walkway; none if the file does not say where it is. */
 export function wallObstacle(scene: Scene, wall: string): readonly Obstacle[] {
-  const room = scene.booth.room;
-  const width = room?.width?.value;
-  const depth = room?.depth?.value;
+  const { right, stage } = scene.layout.walls;
   const named: Record<string, readonly [string, Polygon | undefined]> = {
     'back-wall': [say`the back wall`, box(-FAR, FAR, -1000, 0)],
     'left-wall': [say`the left wall`, box(-1000, 0, -FAR, FAR)],
-    'right-wall': [say`the right wall`, width === undefined ? undefined : box(width, width + 1000, -FAR, FAR)],
-    'stage-wall': [say`the stage wall`, depth === undefined ? undefined : box(-FAR, FAR, depth, depth + 1000)],
+    'right-wall': [say`the right wall`, right === undefined ? undefined : box(right, right + 1000, -FAR, FAR)],
+    'stage-wall': [say`the stage wall`, stage === undefined ? undefined : box(-FAR, FAR, stage, stage + 1000)],
   };
   const [what, outline] = named[wall] ?? ['', undefined];
   return outline ? [plain(what, outline)] : [];

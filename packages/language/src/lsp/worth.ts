@@ -6,10 +6,10 @@ import {
   type HeightPart,
   type Origin,
   type Plan,
-  type StationAdvice,
   typeLength,
 } from '@boothwright/fit';
 import type { Range } from 'vscode-languageserver-types';
+import type { Computation } from '../computation.js';
 import type { BoothServices } from '../services.js';
 import type { Kind, PropertyEntry } from '../vocabulary/entries.js';
 import type { Item } from './items.js';
@@ -77,7 +77,7 @@ function proposalsFor(
   try {
     if (property !== 'desk' && property !== 'seat' && property !== 'ring')
       return Computation.remediesOf(booth, property);
-    const plans = plansFor(booth, property, name, (station) => Computation.adviseStation(booth, station));
+    const plans = plansFor(booth, property, name, Computation);
     const isEnough = ({ leftOut, settings: [setting] }: Plan) =>
       setting!.part === 'desk' && setting!.value.min === setting!.value.max && leftOut.length === 0;
     return plans.some(isEnough) ? plans : [...plans, ...Computation.remediesOf(booth, property)];
@@ -87,15 +87,10 @@ function proposalsFor(
 }
 
 /** Those that change nothing else. One of a desk is for all who work at it, whichever of their workstations is asked. */
-function plansFor(
-  { workstations }: Booth,
-  part: HeightPart,
-  name: string | undefined,
-  adviseStation: (workstation: string) => StationAdvice | undefined,
-): readonly Plan[] {
-  const stations = workstations.filter(({ desk, seat }) => (part === 'desk' ? desk : seat)?.name === name);
+function plansFor(booth: Booth, part: HeightPart, name: string | undefined, computation: Computation): readonly Plan[] {
+  const stations = booth.workstations.filter(({ desk, seat }) => (part === 'desk' ? desk : seat)?.name === name);
   return stations
-    .flatMap((station) => adviseStation(station.name)?.plans ?? [])
+    .flatMap((station) => computation.adviseStation(booth, station.name)?.plans ?? [])
     .filter(({ settings }) => settings.length === 1 && settings[0]!.part === part);
 }
 

@@ -1,6 +1,7 @@
-import { isDocument } from '../generated/ast.js';
 import type { LangiumDocument, Lexer } from 'langium';
+import { isDocument } from '../generated/ast.js';
 import type { Token } from './faults.js';
+import { lastBlockFrom } from './tree.js';
 
 interface Words {
   readonly tokens: readonly Token[];
@@ -23,10 +24,9 @@ function partAround({ parseResult }: LangiumDocument, text: string, offset: numb
   const { value, lexerErrors, parserErrors } = parseResult;
   const all = { from: 0, to: text.length };
   if (!isDocument(value) || value.$cstNode?.root.fullText !== text) return all;
-  const starts = value.blocks.map(({ $cstNode }) => $cstNode!.offset);
-  const next = starts.findIndex((start) => start >= offset);
-  const after = next < 0 ? starts.length : next;
-  const part = { from: starts[after - 2] ?? 0, to: starts[after + 1] ?? text.length };
+  const at = lastBlockFrom(value.blocks, offset - 1);
+  const startOf = (index: number) => value.blocks[index]?.$cstNode?.offset;
+  const part = { from: startOf(at - 1) ?? 0, to: startOf(at + 2) ?? text.length };
   const faults = [...lexerErrors.map((error) => error.offset), ...parserErrors.map(({ token }) => token.startOffset)];
   return faults.every((fault) => fault >= part.from) ? part : all;
 }

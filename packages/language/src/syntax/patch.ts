@@ -2,6 +2,7 @@ import { type AstNode, type CstNode, isCompositeCstNode, isLeafCstNode, type Par
 import { bounds } from '../bounds.js';
 import { type Block, type Document, isDocument } from '../generated/ast.js';
 import { type Difference, differenceBetween } from './difference.js';
+import { lastBlockFrom } from './tree.js';
 
 /** Parses a text that stands for a whole document. */
 export type Parse = (text: string) => ParseResult;
@@ -63,17 +64,11 @@ function isClean({ lexerErrors, parserErrors }: ParseResult): boolean {
 
 /** The index of the block inside whose braces all of the change lies; −1 if there is none. */
 function blockAround(blocks: readonly Block[], change: Difference): number {
-  let low = 0;
-  let high = blocks.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (blocks[middle]!.$cstNode!.offset <= change.start) low = middle;
-    else high = middle - 1;
-  }
-  const cst = blocks[low]?.$cstNode;
+  const index = lastBlockFrom(blocks, change.start);
+  const cst = blocks[index]?.$cstNode;
   if (!cst || !isCompositeCstNode(cst)) return -1;
   const opening = cst.content.find((node) => isLeafCstNode(node) && node.text === '{');
-  return opening && change.start >= opening.end && change.end <= cst.end - 1 ? low : -1;
+  return opening && change.start >= opening.end && change.end <= cst.end - 1 ? index : -1;
 }
 
 /** Its head says by itself what it is: what stands before cannot make it read in another way. */

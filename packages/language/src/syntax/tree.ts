@@ -76,6 +76,18 @@ export function topLevel({ parseResult: { value } }: LangiumDocument): readonly 
   return [...imports, ...blocks, ...placements, ...accepts, ...strays];
 }
 
+/** The index of the last of the blocks of a document that begins at a place or before it; the first, if all begin after it. */
+export function lastBlockFrom(blocks: readonly Block[], offset: number): number {
+  let low = 0;
+  let high = blocks.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (blocks[middle]!.$cstNode!.offset <= offset) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
 /** All blocks of a document, the nested ones after the block that holds them. */
 export function allBlocks(document: Document): readonly Block[] {
   return document.blocks.flatMap((block) => [block, ...block.items.filter(isBlock)]);

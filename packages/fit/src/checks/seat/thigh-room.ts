@@ -8,6 +8,7 @@ import {
   THIGH_DEPTH,
   thicknessBetween,
 } from '../../stations/station.js';
+import type { Reading } from '../body-rule.js';
 import type { Check } from '../check.js';
 import { withHangingThere } from '../hanging-there.js';
 import { say } from '../../words/say.js';
@@ -64,16 +65,18 @@ workstation Sound { desk Left  stool Tall  operators Noor }
       ];
     },
     says(reading) {
-      const { station, who, demand, value, side, length } = reading;
-      if (side === undefined) return say`${possessive(who)} thighs fit under the desk.`;
-      const lacking = () => {
-        if (demand === 1)
-          return say`From the seat to the underside of the desk is ${length(value)}; ${length(leastThighGap(station))} is the least for anyone.`;
-        return value < 0
-          ? say`${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
-          : say`Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
-      };
-      return withHangingThere(lacking(), reading, 0, THIGH_DEPTH);
+      return reading.side === undefined
+        ? say`${possessive(reading.who)} thighs fit under the desk.`
+        : withHangingThere(shortage(reading), reading, 0, THIGH_DEPTH);
     },
   },
 };
+
+function shortage({ station, who, demand, value, length }: Reading): string {
+  if (demand === 1) {
+    return say`From the seat to the underside of the desk is ${length(value)}; ${length(leastThighGap(station))} is the least for anyone.`;
+  }
+  return value < 0
+    ? say`${possessive(who)} thighs are ${length(-value)} too thick for the gap between seat and desk.`
+    : say`Only ${length(value)} is left above ${possessive(who)} thighs: too little for clothing and moving.`;
+}
