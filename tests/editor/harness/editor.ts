@@ -102,7 +102,7 @@ export class Editor {
   }
 
   private async opened(file: string): Promise<void> {
-    await this.page.locator('.editor-group-container.active .tab.active', { hasText: file }).waitFor();
+    await this.page.locator(`.editor-group-container.active .tab.active[data-resource-name="${file}"]`).waitFor();
     const lines = this.page.locator('.editor-group-container.active .editor-instance .monaco-editor .view-line');
     await lines.filter({ visible: true }).first().waitFor();
   }

@@ -36,6 +36,9 @@ import { write } from './write.js';
 const QUICK = 50;
 const PAUSE = 120;
 
+/** So long after a click a panel can still be told to have the keyboard, though the text has it by then; in milliseconds. */
+const LATE_FOCUS = 500;
+
 /** The drawings of one booth file in a panel. It asks the language server, hands on what it says, and computes nothing. */
 export class Preview implements Disposable {
   private readonly listening: Disposable[];
@@ -45,6 +48,8 @@ export class Preview implements Disposable {
   private trying: CancellationTokenSource | undefined;
   /** The last drawing, from the question to the answer, in milliseconds. */
   private took = 0;
+  /** What a click led to, to be shown again if the editor hears of the click itself only afterwards. */
+  private ledTo: { readonly show: () => Thenable<unknown>; readonly until: number } | undefined;
   private isReady = false;
   private readonly unsent: ToPage[] = [];
 
@@ -66,6 +71,9 @@ export class Preview implements Disposable {
       webview.onDidReceiveMessage((given: unknown) => {
         const message = readFromPage(given);
         if (message) this.hear(message);
+      }),
+      panel.onDidChangeViewState(() => {
+        if (panel.active) this.handOn();
       }),
     ];
     webview.html = htmlOf(webview, extension);
@@ -151,10 +159,19 @@ export class Preview implements Disposable {
     const shown = window.visibleTextEditors.find(({ document }) => document.uri.toString() === uri.toString());
     const beside = window.visibleTextEditors.find(({ document }) => document.languageId === 'booth');
     const { start, end } = origin;
-    await window.showTextDocument(uri, {
-      viewColumn: shown?.viewColumn ?? beside?.viewColumn ?? ViewColumn.One,
-      selection: new Range(start.line, start.character, end.line, end.character),
-    });
+    const show = () =>
+      window.showTextDocument(uri, {
+        viewColumn: shown?.viewColumn ?? beside?.viewColumn ?? ViewColumn.One,
+        selection: new Range(start.line, start.character, end.line, end.character),
+      });
+    this.ledTo = { show, until: Infinity };
+    await show();
+    this.ledTo = { show, until: performance.now() + LATE_FOCUS };
+  }
+
+  /** The editor looks four times a second where the keyboard is, and then makes the panel the active one; the text has to be it. */
+  private handOn(): void {
+    if (this.ledTo && performance.now() < this.ledTo.until) void this.ledTo.show();
   }
 
   private async tell(piece: PieceRef): Promise<void> {
