@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../assess/assess.js';
 import type { Booth, Crowd, Operator } from '../booth.js';
-import { aBooth, aCrowd, aDesk, aMeasuredOperator, anOperator, aStation, given } from '../testing/booths.js';
+import { aBooth, aCrowd, aDesk, aMeasuredOperator, anOperator, aStation, given, fixed } from '../testing/booths.js';
 import { wholeBody } from '../testing/findings.js';
 import { aMonitor, aScreen } from '../testing/screens.js';
 import { advise } from './advise.js';
@@ -22,7 +22,7 @@ function booth(people: { operators?: readonly Operator[]; crowds?: readonly Crow
 }
 
 function heightOf(bottom: number) {
-  return { line: 'bottom', over: 'desk', distance: given(bottom) } as const;
+  return { line: 'bottom', over: 'desk', distance: fixed(bottom) } as const;
 }
 
 function screenBand(subject: Booth) {

@@ -1,7 +1,7 @@
 import type { HeightBands, PersonBand } from '../assessment.js';
 import { meetAll } from './bands.js';
 import type { Scene } from '../scene/scene.js';
-import { shiftsFor } from '../scene/screen-angles.js';
+import { heightsFor } from '../scene/screen-angles.js';
 import { eyesAt, viewsAt, type Eyes, type View } from '../scene/viewing.js';
 import type { Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres, type Range } from '../units.js';
@@ -24,9 +24,8 @@ export function screenBands(scene: Scene, station: Station): readonly HeightBand
 function bandOf(view: View, eyes: Eyes): PersonBand {
   const about = { who: eyes.person.name, posture: eyes.posture, workstation: eyes.station.name };
   if (eyes.person.kind === 'crowd') return { ...about, basis: 'share', ...shown(bandOfMost(view, eyes)) };
-  const { lowest, highest } = shiftsFor(view, eyes);
-  const { value } = view.use.height!.distance;
-  const band = usable({ min: value + lowest, max: value + highest });
+  const { lowest, highest } = heightsFor(view, eyes);
+  const band = usable({ min: lowest, max: highest });
   return { ...about, basis: isSettled(view, eyes) ? 'measured' : 'average', ...shown(band) };
 }
 
@@ -46,14 +45,12 @@ const HIGHEST: Millimetres = 2400;
 /** The heights that suit as much of a crowd as it asks for. */
 function bandOfMost(view: View, eyes: Eyes): Range | undefined {
   const { people, wanted } = eyes.person;
-  const mean = { ...eyes };
-  const { eye, desk } = mean.all;
-  const { value } = view.use.height!.distance;
+  const { eye, desk } = eyes.all;
   const served = new Float64Array(HIGHEST / STEP + 2);
   for (let person = 0; person < people.count; person++) {
-    const own = shiftsFor(view, { ...mean, eye: eye[person]!, desk: desk[person]! });
-    const first = Math.ceil((value + own.lowest - TOLERANCE) / STEP);
-    const last = Math.floor((value + own.highest + TOLERANCE) / STEP);
+    const own = heightsFor(view, { posture: eyes.posture, eye: eye[person]!, desk: desk[person]! });
+    const first = Math.ceil((own.lowest - TOLERANCE) / STEP);
+    const last = Math.floor((own.highest + TOLERANCE) / STEP);
     if (last < Math.max(0, first)) continue;
     served[Math.max(0, first)]! += people.weights[person]!;
     served[Math.min(served.length - 1, last + 1)]! -= people.weights[person]!;

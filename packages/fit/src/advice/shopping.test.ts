@@ -1,6 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth } from '../booth.js';
-import { aBooth, aDesk, anOperator, aSeat, aStation, byDefault, given, ringAt, ringBelow } from '../testing/booths.js';
+import {
+  aBooth,
+  aDesk,
+  anOperator,
+  aSeat,
+  aStation,
+  byDefault,
+  given,
+  ringAt,
+  ringBelow,
+  fixed,
+  range,
+} from '../testing/booths.js';
 import { wholeBody } from '../testing/findings.js';
 import { aMonitorOf, aRack, aScreenAt, aSkirt, under } from '../testing/floor.js';
 import { advise } from './advise.js';
@@ -82,6 +94,21 @@ describe('shopping: what is bought beside desks and seats for people', () => {
       'foot ring 420 mm below the seat',
     ]);
   });
+
+  it('an arm for a screen whose height is a range, once for all who need the same', () => {
+    const at = (min: number, max: number) => {
+      const height = { line: 'bottom', over: 'desk', distance: range(min, max) } as const;
+      return { screens: [aScreenAt('Cues', 750, 600, { height })] };
+    };
+    const wants = (...reach: readonly (readonly [number, number])[]) =>
+      wantsOf('screen Cues', {
+        monitors: [aMonitorOf('Cues', 500, 300)],
+        workstations: reach.map(([min, max], index) => aStation(`W${index}`, 'Left', 'Low', ['Noor'], at(min, max))),
+      })!.wants.slice(2);
+    expect(wants([100, 100])).toEqual([]);
+    expect(wants([100, 350], [100, 350])).toEqual(['an arm that each sets to bottom 100 to 350 mm above the desk']);
+    expect(wants([100, 350], [50, 200])).toHaveLength(2);
+  });
 });
 
 describe('what to measure next, for screens', () => {
@@ -91,7 +118,7 @@ describe('what to measure next, for screens', () => {
   ] as const)('of somebody %s of whom all else is known, it is the eye', (_, seat, dimension, below) => {
     const { sittingEyeHeight: _sitting, standingEyeHeight: _standing, ...known } = wholeBody({});
     const eye = wholeBody({})[dimension];
-    const height = { line: 'top', over: 'floor', distance: given(eye + below) } as const;
+    const height = { line: 'top', over: 'floor', distance: fixed(eye + below) } as const;
     const { measure } = advise(
       aBooth({
         operators: [anOperator('Noor', known, 'female')],

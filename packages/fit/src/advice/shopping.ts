@@ -1,9 +1,10 @@
 import type { ShoppingLine, StationAdvice } from '../assessment.js';
 import { percentileOf } from '../bodies/body.js';
-import type { Desk, Monitor, Rack, Seat, Skirt } from '../booth.js';
+import type { Desk, Monitor, Rack, Seat, Skirt, Workstation } from '../booth.js';
 import type { Check } from '../checks/check.js';
 import { buyingStep, formatRange } from '../format.js';
 import { makeScene, type Scene } from '../scene/scene.js';
+import { placeOfScreen } from '../scene/screen-place.js';
 import { sits, type Person, type Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres, type Range, type DisplayUnit } from '../units.js';
 import { freeSeat } from './free-seat.js';
@@ -120,13 +121,23 @@ function extreme(
   return most(...people.map(({ body }) => percentileOf(body, dimension, p)));
 }
 
-function screenLine({ length, stations }: Scene, { name, diagonal, aspect, pixels }: Monitor): ShoppingLine {
+function screenLine({ length, stations, booth }: Scene, { name, diagonal, aspect, pixels }: Monitor): ShoppingLine {
   const users = stations.filter(({ workstation }) => workstation.screens.some(({ monitor }) => monitor.name === name));
   return line(say`screen ${name}`, users, [
     diagonal && say`${length(diagonal.value)} diagonal`,
     !aspect.isDefault && `${aspect.value.across}:${aspect.value.down}`,
     pixels && say`${pixels.value.across} × ${pixels.value.down} pixels`,
+    ...new Set(users.flatMap(({ workstation }) => armsFor(workstation, name, booth.show))),
   ]);
+}
+
+/** The arms that a monitor hangs on at a workstation: a height that is a range. */
+function armsFor({ screens }: Workstation, name: string, show: DisplayUnit): string[] {
+  return screens.flatMap(({ monitor, height }) => {
+    if (monitor.name !== name || !height || height.distance.value.min === height.distance.value.max) return [];
+    const place = placeOfScreen(height.line, height.over, formatRange(height.distance.value, show));
+    return [say`an arm that each sets to ${place}`];
+  });
 }
 
 function rackLine({ length, stations }: Scene, { name, units, width, depth, under }: Rack): ShoppingLine {

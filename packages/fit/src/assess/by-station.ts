@@ -3,7 +3,8 @@ import type { Booth, Crowd, Desk, Monitor, Operator, Rack, Seat, Workstation } f
 import type { Check } from '../checks/check.js';
 import { adoptKept } from '../scene/kept.js';
 import { byName, makeScene, type Scene } from '../scene/scene.js';
-import { adoptEyes, distanceTo, eyesAt, linesOf, viewsAt, type Eyes } from '../scene/viewing.js';
+import { linesFor } from '../scene/screen-lines.js';
+import { adoptEyes, distanceTo, eyesAt, viewsAt, type Eyes } from '../scene/viewing.js';
 import type { Station } from '../stations/station.js';
 import { languageSpoken } from '../words/say.js';
 import { assessBodies } from './body-findings.js';
@@ -96,10 +97,10 @@ function screensOf(scene: Scene, station: Station): ScreenFigures[] {
     workstation: station.name,
     monitor: view.name,
     origin: view.use.monitor.origin,
-    distances: eyesAt(scene, station).map(({ person, posture, eye, desk }) => ({
-      who: person.name,
-      posture,
-      distance: distanceTo(view, linesOf(view, desk).centre, eye),
+    distances: eyesAt(scene, station).map((eyes) => ({
+      who: eyes.person.name,
+      posture: eyes.posture,
+      distance: distanceTo(view, linesFor(view, eyes).centre, eyes.eye),
     })),
   }));
 }

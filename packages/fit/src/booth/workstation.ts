@@ -1,4 +1,4 @@
-import type { Degrees, Kilograms, Millimetres } from '../units.js';
+import type { Degrees, Kilograms, Millimetres, Range } from '../units.js';
 import type { Given, Named, Origin, Reference } from './given.js';
 
 export type Posture = 'sit' | 'stand';
@@ -22,7 +22,7 @@ export interface Workstation extends Named {
   readonly controls: readonly Control[];
 }
 
-/** A monitor as it stands at one workstation. */
+/** A monitor as it stands or hangs at one workstation. */
 export interface ScreenUse {
   readonly monitor: Reference;
   readonly origin: Origin;
@@ -45,7 +45,8 @@ export interface ScreenUse {
 export interface ScreenHeight {
   readonly line: 'bottom' | 'centre' | 'top';
   readonly over: 'desk' | 'floor';
-  readonly distance: Given<Millimetres>;
+  /** A range means an arm, on which each sets it to their own eyes. */
+  readonly distance: Given<Range>;
 }
 
 export interface Control extends Named {

@@ -189,6 +189,8 @@ export interface SideScreen {
   readonly top: SidePoint;
   readonly centre: SidePoint;
   readonly bottom: SidePoint;
+  /** On an arm: its bottom edge at its lowest and its top edge at its highest, above the floor. */
+  readonly reach?: Range;
   /** From the eye to the centre. */
   readonly distance: Millimetres;
   /** Elevation of the centre and of the top, seen from the eye. */
@@ -210,6 +212,8 @@ export interface StageSight {
   readonly above: Millimetres;
   /** What the line passes over, if anything hides the floor. */
   readonly over?: PlanPoint & { readonly z: Millimetres; readonly what: string };
+  /** Screens that the person sets lower on their arms for it than they are drawn. */
+  readonly lowered: readonly string[];
 }
 
 /** The hall from the side: `y` from the back wall as on the plan, `z` above the hall's floor. */

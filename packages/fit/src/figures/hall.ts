@@ -1,7 +1,6 @@
 import type { Polygon } from '../booth.js';
 import type { Scene } from '../scene/scene.js';
 import { crowdObstacles, floorAt, RACK_UNIT, screenObstacles } from '../scene/sight.js';
-import { linesOf } from '../scene/viewing.js';
 import type { HallBlock, HallSketch } from './figures.js';
 
 export function hallSketch(scene: Scene): HallSketch {
@@ -50,13 +49,12 @@ function heightOf({ booth }: Scene, name: string, kind: HallBlock['kind']): numb
   }
 }
 
-/** Screens on a desk stand at its greatest height. */
+/** Screens on a desk stand at its greatest height, on an arm raised as high as it goes. */
 function screensOf(scene: Scene): readonly HallBlock[] {
   return screenObstacles(scene).flatMap(({ what, line, top, onDesk, owner, view }) => {
     if (!view) return [];
-    const lines = linesOf(view, 0);
     const desk = onDesk ? (owner?.desk?.height?.value.max ?? 0) : 0;
-    const z = { min: desk + top - (lines.top - lines.bottom), max: desk + top };
+    const z = { min: desk + top - 2 * view.half, max: desk + top };
     return [{ name: what, kind: 'screen', ...(owner && { workstation: owner.name }), y: spanY(line), z }];
   });
 }

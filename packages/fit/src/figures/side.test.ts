@@ -12,6 +12,7 @@ import {
   aStation,
   given,
   nowhere,
+  range,
   ringAt,
   ringBelow,
 } from '../testing/booths.js';
@@ -173,6 +174,24 @@ describe('what is drawn is what was judged', () => {
     expect(Math.hypot(centre.x - side.body.eye.x, centre.z - side.body.eye.z)).toBeCloseTo(distance, 6);
     expect(bearing).toBeCloseTo(30, 6);
     expect((Math.atan2(centre.z - side.body.eye.z, centre.x) * 180) / Math.PI).toBeCloseTo(gaze, 6);
+  });
+
+  it('a screen on an arm where each sets it, with how far it goes', () => {
+    const height = { line: 'centre', over: 'desk', distance: range(50, 500) } as const;
+    const arm = aScreen('Cues', 700, 'centre', 0, { height });
+    const sketches = sitting({
+      operators: [noor, aMeasuredOperator('Olaf', { ...body, sittingEyeHeight: 860 })],
+      monitors: [aMonitor('Cues')],
+      workstations: [aStation('Sound', 'Left', 'Tall', ['Noor', 'Olaf'], { screens: [arm] })],
+    }).sketch!.sides;
+    const screens = sketches.map(({ screens: [screen] }) => screen!);
+    // Over a desk at 760, 300 high. Both have it 15° below their eyes.
+    for (const { reach, gaze } of screens) {
+      expect(reach).toEqual({ min: 660, max: 1410 });
+      expect(gaze).toBeCloseTo(-15, 6);
+    }
+    expect(screens[1]!.centre.z - screens[0]!.centre.z).toBeCloseTo(100, 6);
+    expect(side.screens[0]!.reach).toBeUndefined();
   });
 
   it('holds the average inside the spread', () => {

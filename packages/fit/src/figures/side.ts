@@ -1,7 +1,17 @@
 import type { Posture } from '../booth.js';
 import { keep } from '../scene/kept.js';
 import type { Scene } from '../scene/scene.js';
-import { distanceTo, elevation, eyesAt, linesOf, viewsAt, type Eyes, type View } from '../scene/viewing.js';
+import { linesFor, linesOf } from '../scene/screen-lines.js';
+import {
+  distanceTo,
+  elevation,
+  eyesAt,
+  isAdjustable,
+  viewsAt,
+  type Eyes,
+  type Look,
+  type View,
+} from '../scene/viewing.js';
 import type { Dimensions } from '../stations/demand.js';
 import { kneeSpace, lacksKneeSpace } from '../stations/knee-space.js';
 import { settingOf } from '../stations/rules.js';
@@ -47,7 +57,9 @@ function sideOf(scene: Scene, eyes: Eyes): Omit<SideSketch, 'skirts'> {
     workAboveElbow: setting.desk + station.working - body.elbow.z,
     desk: deskProfile(station, setting.desk),
     ...(posture === 'sit' && seatOf(station, person.dimensions, body, setting.seat)),
-    screens: viewsAt(station).views.map((view) => screenOf(station, view, setting.desk, body.eye.z)),
+    screens: viewsAt(station).views.map((view) =>
+      screenOf(station, view, { posture, desk: setting.desk, eye: body.eye.z }),
+    ),
     controls: station.workstation.controls.flatMap(({ name, setback, depth, height }) =>
       setback ? [{ name, from: setback.value, to: setback.value + depth.value, height: height.value }] : [],
     ),
@@ -118,8 +130,9 @@ function seatOf(station: Station, body: Dimensions, { hip }: BodySketch, height:
   };
 }
 
-function screenOf(station: Station, view: View, desk: Millimetres, eye: Millimetres): SideScreen {
-  const { top, centre, bottom } = linesOf(view, desk);
+function screenOf(station: Station, view: View, eyes: Look): SideScreen {
+  const { top, centre, bottom } = linesFor(view, eyes);
+  const { eye } = eyes;
   const x = station.workstation.lean.value + view.level;
   const back = (view.size.height / 2) * Math.sin(radians(view.tilt));
   return {
@@ -129,6 +142,12 @@ function screenOf(station: Station, view: View, desk: Millimetres, eye: Millimet
     top: { x: x + back, z: top },
     centre: { x, z: centre },
     bottom: { x: x - back, z: bottom },
+    ...(isAdjustable(view) && {
+      reach: {
+        min: linesOf(view, eyes.desk, 'lowest').bottom,
+        max: linesOf(view, eyes.desk, 'highest').top,
+      },
+    }),
     distance: distanceTo(view, centre, eye),
     gaze: elevation(view, centre, eye),
     gazeTop: elevation(view, top, eye),

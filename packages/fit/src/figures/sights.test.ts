@@ -11,6 +11,7 @@ import {
   aStation,
   given,
   nowhere,
+  fixed,
 } from '../testing/booths.js';
 import { aPlatform, aRack } from '../testing/floor.js';
 import { aMonitor, aScreen } from '../testing/screens.js';
@@ -27,7 +28,7 @@ const booth = aBooth({
     aStation('Sound', 'Left', 'Tall', ['Noor', 'Tobias'], {
       postures: given(['sit', 'stand'] as const),
       screens: [
-        aScreen('Cues', 600, 'bottom', 150, { height: { line: 'bottom', over: 'desk', distance: given(150) } }),
+        aScreen('Cues', 600, 'bottom', 150, { height: { line: 'bottom', over: 'desk', distance: fixed(150) } }),
       ],
     }),
     aStation('Words', 'Right', undefined, ['Rota']),

@@ -2,7 +2,7 @@ import type { Polygon, Side, Walkway } from '../booth.js';
 import { profileOf } from '../limits/held-to.js';
 import type { Scene } from '../scene/scene.js';
 import { screenObstacles } from '../scene/sight.js';
-import { linesOf } from '../scene/viewing.js';
+import { linesOf } from '../scene/screen-lines.js';
 import type { Millimetres } from '../units.js';
 import { areaOutline } from './layout.js';
 import { gapBetween, type Gap, box, FAR } from './polygon.js';
@@ -226,7 +226,7 @@ export interface PlacedScreen {
   readonly desk: string;
   /** Its face, from end to end. */
   readonly outline: Polygon;
-  /** Its lower edge above the hall's floor, at the desk's lowest. */
+  /** Its lower edge above the hall's floor, with desk and arm at their lowest. */
   readonly bottom: Millimetres;
 }
 
@@ -235,8 +235,9 @@ export function placedScreens(scene: Scene): readonly PlacedScreen[] {
   return screenObstacles(scene).flatMap(({ what, line, top, onDesk, owner, view }) => {
     if (!owner?.desk || !view) return [];
     const desk = onDesk ? (owner.desk.height?.value.min ?? 0) : 0;
-    const lines = linesOf(view, 0);
-    return [{ what, desk: owner.desk.name, outline: line, bottom: desk + top - (lines.top - lines.bottom) }];
+    const floor = top - linesOf(view, 0, 'highest').top;
+    const { bottom } = linesOf(view, desk, 'lowest');
+    return [{ what, desk: owner.desk.name, outline: line, bottom: floor + bottom }];
   });
 }
 

@@ -6,8 +6,9 @@ import { aMonitor, aScreen } from '../testing/screens.js';
 import { checks } from '../checks/catalogue.js';
 import { makeScene } from './scene.js';
 import { degrees, radians, type Range } from '../units.js';
-import { anglesOf, bearableRises, goodRises, risesAt, SLACK, squareRises } from './screen-angles.js';
-import { linesOf, viewsAt } from './viewing.js';
+import { bearableRises, goodRises, risesAt, SLACK, squareRises } from './screen-angles.js';
+import { anglesOf } from './screen-lines.js';
+import { viewsAt } from './viewing.js';
 
 function viewAt(setback: number, height: number, tilt: number) {
   const screens = [aScreen('Cues', setback, 'centre', height, { tilt: given(tilt) })];
@@ -27,8 +28,8 @@ describe('how high an eye must be over the middle of a screen', () => {
     fc.assert(
       fc.property(setbacks, fc.integer({ min: 700, max: 2200 }), fc.nat(60), eyes, (setback, height, tilt, eye) => {
         const view = viewAt(setback, height, tilt);
-        const rise = eye - linesOf(view, 0).centre;
-        const { top, centre, bottom } = anglesOf(view, 0, eye);
+        const rise = eye - height;
+        const { top, centre, bottom } = anglesOf(view, { posture: 'stand', eye, desk: 0 });
         const [good, bearable] = [goodRises(view), bearableRises(view)];
         const isGood = top <= SLACK && centre <= SLACK && centre >= -30 - SLACK && bottom >= -33 - SLACK;
         expect(rise >= good.min && rise <= good.max).toBe(isGood);

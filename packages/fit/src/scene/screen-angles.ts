@@ -1,41 +1,31 @@
+import type { Posture } from '../booth.js';
 import { degrees, radians, type Degrees, type Millimetres, type Range } from '../units.js';
-import { elevation, linesOf, type Eyes, type View } from './viewing.js';
-
-/** A screen’s lines seen from the eye: degrees above (positive) or below (negative) its level line. */
-export interface Angles {
-  readonly top: number;
-  readonly centre: number;
-  readonly bottom: number;
-}
+import type { Look, View } from './viewing.js';
 
 /** Rounding of a drawing, as an angle: 1 mm at arm's length. */
 export const SLACK = 0.1;
-
-export function anglesOf(view: View, desk: Millimetres, eye: Millimetres): Angles {
-  const lines = linesOf(view, desk);
-  return {
-    top: elevation(view, lines.top, eye),
-    centre: elevation(view, lines.centre, eye),
-    bottom: elevation(view, lines.bottom, eye),
-  };
-}
 
 /**
  * How high the eye must be over the middle of a screen for all of it to lie within bounds, as angles from the eye: the preferred bounds of
  * the check ‘screen-height’, which names their sources.
  */
-export function goodRises(view: View): Range {
-  const half = linesOf(view, 0).top - linesOf(view, 0).centre;
+export function goodRises(view: View, slack: Degrees = SLACK): Range {
   return {
-    min: Math.max(half - up(view, SLACK), -up(view, SLACK)),
-    max: Math.min(up(view, 30 + SLACK), up(view, 33 + SLACK) - half),
+    min: Math.max(view.half - up(view, slack), -up(view, slack)),
+    max: Math.min(up(view, 30 + slack), up(view, 33 + slack) - view.half),
   };
+}
+
+/** How high over the middle of a screen the eye is best: what the check ‘screen-height’ prefers, within its preferred bounds. */
+export function wantedRise(view: View, posture: Posture): Millimetres {
+  const best = up(view, posture === 'sit' ? 15 : 10);
+  const { min, max } = goodRises(view, 0);
+  return min > max ? best : Math.min(max, Math.max(min, best));
 }
 
 /** Its outer bounds. */
 export function bearableRises(view: View): Range {
-  const half = linesOf(view, 0).top - linesOf(view, 0).centre;
-  return { min: half - up(view, 20 + SLACK), max: up(view, 60 + SLACK) - half };
+  return { min: view.half - up(view, 20 + SLACK), max: up(view, 60 + SLACK) - view.half };
 }
 
 /** How high the eye must be over the middle of a screen for its distance from there to be within bounds: above the middle, or as far below. */
@@ -72,15 +62,12 @@ function up({ level }: View, angle: Degrees): Millimetres {
   return level * Math.tan(radians(angle));
 }
 
-/** How far the screen may be moved for one pair of eyes, and how far would be best; up is positive. */
-export function shiftsFor(
+/** For what heights in place of the one that the file says of a screen it suits one pair of eyes, and which would be best. */
+export function heightsFor(
   view: View,
-  eyes: Eyes,
-): { readonly lowest: number; readonly highest: number; readonly ideal: number } {
-  const lines = linesOf(view, eyes.desk);
-  return {
-    highest: eyes.eye - lines.top,
-    lowest: Math.max(eyes.eye + up(view, -30) - lines.centre, eyes.eye + up(view, -33) - lines.bottom),
-    ideal: eyes.eye + up(view, eyes.posture === 'sit' ? -15 : -10) - lines.centre,
-  };
+  { eye, desk, posture }: Look,
+): { readonly lowest: Millimetres; readonly highest: Millimetres; readonly ideal: Millimetres } {
+  const said = (view.use.height!.over === 'desk' ? eye - desk : eye) - view.toCentre;
+  const { min, max } = goodRises(view, 0);
+  return { lowest: said - max, highest: said - min, ideal: said - wantedRise(view, posture) };
 }

@@ -4,7 +4,8 @@ import { pointIn, FAR } from '../layout/polygon.js';
 import { placeAlong, type Station } from '../stations/station.js';
 import { radians, type Millimetres } from '../units.js';
 import type { Scene } from './scene.js';
-import { linesOf, viewsAt, type View } from './viewing.js';
+import { linesOf } from './screen-lines.js';
+import { viewsAt, type View } from './viewing.js';
 import { say } from '../words/say.js';
 
 /** A seated person's eye above the floor (Long, Architectural Acoustics, ch. 17: 1120 to 1220). */
@@ -24,7 +25,7 @@ export interface Obstacle {
   readonly what: string;
   readonly plural?: boolean;
   readonly line: readonly [PlanPoint, PlanPoint];
-  /** Top above the hall's floor, but for the desk's height if `onDesk`. */
+  /** Top above the hall's floor, but for the desk's height if `onDesk`; of a screen on an arm that is raised as high as it goes. */
   readonly top: Millimetres;
   readonly onDesk: boolean;
   /** The station whose screen it is, and the number that sets its height. */
@@ -69,7 +70,7 @@ export function screenObstacles(scene: Scene): readonly Obstacle[] {
       return {
         what: view.name,
         line: [ends[0]!, ends[1]!],
-        top: linesOf(view, 0).top + floor,
+        top: linesOf(view, 0, 'highest').top + floor,
         onDesk,
         owner: station,
         view,

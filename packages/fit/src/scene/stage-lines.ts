@@ -1,7 +1,8 @@
 import type { PlanPoint } from '../booth.js';
 import type { Station } from '../stations/station.js';
-import type { Millimetres } from '../units.js';
+import { TOLERANCE, type Millimetres } from '../units.js';
 import type { Scene } from './scene.js';
+import { linesFor, loweredLines } from './screen-lines.js';
 import {
   crossing,
   crowdObstacles,
@@ -12,6 +13,7 @@ import {
   stageTargets,
   type Obstacle,
 } from './sight.js';
+import type { Look } from './viewing.js';
 
 /** A line of sight to one point of the stage's front edge over one obstacle. */
 export interface StageLine {
@@ -30,12 +32,17 @@ export interface StageLines {
   readonly stage: Millimetres;
   readonly targets: readonly PlanPoint[];
   readonly lines: readonly StageLine[];
-  /** Top of an obstacle above the hall's floor, for a desk of a given height at the station. */
-  top(obstacle: Obstacle, desk: Millimetres): Millimetres;
-  /** How high above the stage's floor a line meets the stage, for an eye and a desk of given heights. */
-  above(line: StageLine, eye: Millimetres, desk: Millimetres): Millimetres;
+  /**
+   * Top of an obstacle above the hall's floor, as somebody at the station looks over it: a screen of the station's own on an arm as low as it is
+   * good for their eyes.
+   */
+  top(obstacle: Obstacle, eyes: Look): Millimetres;
+  /** How high above the stage's floor a line of theirs meets the stage. */
+  above(line: StageLine, eyes: Look): Millimetres;
   /** The same of the line that meets it highest; 0 if the floor itself is seen. */
-  highest(eye: Millimetres, desk: Millimetres): Millimetres;
+  highest(eyes: Look): Millimetres;
+  /** The station's own screens that hide more of the stage where they are best to read than lowered on their arms. */
+  lowered(eyes: Look): readonly string[];
 }
 
 /** Undefined if the file does not say where the stage or the station's desk is. */
@@ -62,11 +69,19 @@ function linesFrom(scene: Scene, station: Station): StageLines | undefined {
       return at === undefined ? [] : [{ obstacle, target, at }];
     }),
   );
-  const top = (obstacle: Obstacle, desk: Millimetres) =>
-    obstacle.top + (obstacle.onDesk ? (obstacle.owner === station ? desk : highestDesk(obstacle)) : 0);
-  const above = ({ obstacle, at }: StageLine, eye: Millimetres, desk: Millimetres) => {
-    const z = eye + floor;
-    return z + (top(obstacle, desk) - z) / at - stage;
+  const top = (obstacle: Obstacle, eyes: Look) =>
+    obstacle.view && obstacle.owner === station
+      ? loweredLines(obstacle.view, eyes).top + floor
+      : obstacle.top + (obstacle.onDesk ? highestDesk(obstacle) : 0);
+  const over = (height: Millimetres, at: number, eye: Millimetres) => eye + floor + (height - eye - floor) / at - stage;
+  const above = ({ obstacle, at }: StageLine, eyes: Look) => over(top(obstacle, eyes), at, eyes.eye);
+  const highest = (eyes: Look) => lines.reduce((most, line) => Math.max(most, above(line, eyes)), 0);
+  const lowered = (eyes: Look) => {
+    const most = highest(eyes) + TOLERANCE;
+    const hiding = lines.filter(({ obstacle: { view, owner }, at }) => {
+      return view && owner === station && over(linesFor(view, eyes).top + floor, at, eyes.eye) > most;
+    });
+    return [...new Set(hiding.map(({ obstacle }) => obstacle.what))];
   };
   return {
     place,
@@ -76,7 +91,8 @@ function linesFrom(scene: Scene, station: Station): StageLines | undefined {
     lines,
     top,
     above,
-    highest: (eye, desk) => lines.reduce((most, line) => Math.max(most, above(line, eye, desk)), 0),
+    highest,
+    lowered,
   };
 }
 

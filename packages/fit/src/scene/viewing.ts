@@ -1,7 +1,7 @@
 import { withName } from '../lookup.js';
 import type { Monitor, Posture, ScreenUse } from '../booth.js';
 import type { Body } from '../bodies/body.js';
-import { shareOf, shareWithin, type People } from '../bodies/people.js';
+import { shareOf, type People } from '../bodies/people.js';
 import type { Missing } from '../assessment.js';
 import { keyOfRules, settingOf, settingsOf, type Heights, type Rule } from '../stations/rules.js';
 import {
@@ -16,13 +16,17 @@ import {
 import { degrees, radians, type Degrees, type Millimetres, type Range, type Share } from '../units.js';
 import type { Scene } from './scene.js';
 
-/** A person's eye and desk, in one posture: of the mean body, and of everybody the body may be. */
-export interface Eyes {
-  readonly station: Station;
-  readonly person: Person;
+/** Heights above the floor of an eye and of the desk it looks over. */
+export interface Look {
   readonly posture: Posture;
   readonly eye: Millimetres;
   readonly desk: Millimetres;
+}
+
+/** A person's eye and desk, in one posture: of the mean body, and of everybody the body may be. */
+export interface Eyes extends Look {
+  readonly station: Station;
+  readonly person: Person;
   /** The same for places at which everybody's eyes are the same, if the body is. */
   readonly key: string;
   /** Made when it is asked for. */
@@ -149,6 +153,12 @@ export interface View {
   readonly level: Millimetres;
   readonly bearing: Degrees;
   readonly size: { readonly width: Millimetres; readonly height: Millimetres };
+  /** From the middle of the picture up to its upper edge, as it leans. */
+  readonly half: Millimetres;
+  /** From the line whose height the file says up to its middle. */
+  readonly toCentre: Millimetres;
+  /** Between what heights its middle can be, over what the file measures them from. */
+  readonly centre: Range;
   readonly tilt: Degrees;
   /** How far the face is swung from squarely facing the operator. */
   readonly swing: Degrees;
@@ -187,6 +197,9 @@ function viewOf(station: Station, use: ScreenUse, monitor: Monitor): View {
   const { across, down } = monitor.aspect.value;
   const diagonal = monitor.diagonal!.value;
   const scale = diagonal / Math.hypot(across, down);
+  const half = (down * scale * Math.cos(radians(use.tilt.value))) / 2;
+  const { line, distance } = use.height!;
+  const toCentre = line === 'bottom' ? half : line === 'top' ? -half : 0;
   return {
     use,
     name: monitor.name,
@@ -196,6 +209,9 @@ function viewOf(station: Station, use: ScreenUse, monitor: Monitor): View {
     level: Math.hypot(ahead, aside),
     bearing,
     size: { width: across * scale, height: down * scale },
+    half,
+    toCentre,
+    centre: { min: distance.value.min + toCentre, max: distance.value.max + toCentre },
     tilt: use.tilt.value,
     swing: use.at && use.turn ? turn - bearing : use.at && !use.turn ? -bearing : 0,
   };
@@ -210,13 +226,9 @@ function placeOf(station: Station, use: ScreenUse, turn: Degrees): { ahead: Mill
   return { ahead: ahead * Math.cos(angle), aside: ahead * Math.sin(angle) };
 }
 
-/** Heights of a screen's lines above the floor, for a desk of a given height. */
-export function linesOf(view: View, desk: Millimetres): { top: Millimetres; centre: Millimetres; bottom: Millimetres } {
-  const { line, over, distance } = view.use.height!;
-  const upright = view.size.height * Math.cos(radians(view.tilt));
-  const said = distance.value + (over === 'desk' ? desk : 0);
-  const centre = said + (line === 'bottom' ? upright / 2 : line === 'top' ? -upright / 2 : 0);
-  return { top: centre + upright / 2, centre, bottom: centre - upright / 2 };
+/** Whether it hangs on an arm on which each sets its height. */
+export function isAdjustable({ centre }: View): boolean {
+  return centre.max > centre.min;
 }
 
 /** Elevation of a height seen from the eye: negative is below eye level. */
@@ -226,17 +238,6 @@ export function elevation(view: View, height: Millimetres, eye: Millimetres): De
 
 export function distanceTo(view: View, height: Millimetres, eye: Millimetres): Millimetres {
   return Math.hypot(view.level, height - eye);
-}
-
-/** The share of everybody a body may be whose eyes are so high over the middle of a screen: within one of the ranges, of which none meets another. */
-export function shareOver(eyes: Eyes, view: View, rises: readonly Range[]): Share {
-  const { eye, overDesk } = eyes.all;
-  const column = view.use.height!.over === 'desk' ? overDesk : eye;
-  const { centre } = linesOf(view, 0);
-  return rises.reduce(
-    (sum, { min, max }) => sum + shareWithin(eyes.person.people, column, min + centre, max + centre),
-    0,
-  );
 }
 
 /**

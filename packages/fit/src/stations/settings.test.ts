@@ -2,7 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { makeScene } from '../scene/scene.js';
 import { eyesAt } from '../scene/viewing.js';
-import { aBooth, aDesk, aMeasuredOperator, anOperator, aSeat, aStation, given, ringBelow } from '../testing/booths.js';
+import {
+  aBooth,
+  aDesk,
+  aMeasuredOperator,
+  anOperator,
+  aSeat,
+  aStation,
+  given,
+  ringBelow,
+  fixed,
+} from '../testing/booths.js';
 import { findingOf, wholeBody } from '../testing/findings.js';
 import { aMonitor, aScreen } from '../testing/screens.js';
 import { checks } from '../checks/catalogue.js';
@@ -79,7 +89,7 @@ describe('the mean body and everybody that a body may be set a desk alike', () =
 
   it('so a screen over an adjustable desk is judged where the finding says that it is', () => {
     const judge = (above: number) => {
-      const height = { line: 'top', over: 'desk', distance: given(above) } as const;
+      const height = { line: 'top', over: 'desk', distance: fixed(above) } as const;
       const screens = [aScreen('Cues', 500, 'top', 1, { height })];
       const booth = aBooth({
         operators: [aMeasuredOperator('Noor', wholeBody({ standingElbowHeight: 1000, standingEyeHeight: 1475 }))],

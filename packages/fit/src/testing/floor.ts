@@ -11,7 +11,7 @@ import type {
   Skirt,
   Walkway,
 } from '../booth.js';
-import { byDefault, given, nowhere } from './booths.js';
+import { byDefault, given, nowhere, fixed } from './booths.js';
 
 /** What stands on the floor and on desks, for tests. Lengths in millimetres. */
 const landmarks = ['booth', 'stage', 'seating', 'back-wall', 'left-wall', 'right-wall', 'stage-wall'] as const;
@@ -96,7 +96,7 @@ export function aScreenAt(monitor: string, at: number, setback: number, parts: P
     origin: nowhere,
     setback: given(setback),
     at: given(at),
-    height: { line: 'bottom', over: 'desk', distance: given(100) },
+    height: { line: 'bottom', over: 'desk', distance: fixed(100) },
     tilt: byDefault(0),
     main: byDefault(false),
     ...parts,

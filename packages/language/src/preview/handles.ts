@@ -200,8 +200,12 @@ function heightsAt(station: Workstation, { booth }: Assessment): Held[] {
   const seat = booth.seats.find(({ name }) => name === station.seat?.name);
   const ring = seat?.footRing;
   return [
-    ...(desk?.height ? ofRange({ kind: 'desk', name: desk.name }, 'height', desk.height, offered.desk) : []),
-    ...(seat?.seat ? ofRange({ kind: 'seat', name: seat.name }, 'seat', seat.seat, offered.seat) : []),
+    ...(desk?.height
+      ? ofRange({ kind: 'desk', name: desk.name }, 'height', `desk ${desk.name}`, desk.height, offered.desk)
+      : []),
+    ...(seat?.seat
+      ? ofRange({ kind: 'seat', name: seat.name }, 'seat', `seat ${seat.name}`, seat.seat, offered.seat)
+      : []),
     ...(ring
       ? [
           one(
@@ -215,15 +219,13 @@ function heightsAt(station: Workstation, { booth }: Assessment): Held[] {
       : []),
     ...screens.flatMap(({ monitor: { name }, height }) =>
       height
-        ? [
-            one(
-              { kind: 'screen', name, workstation },
-              height.line,
-              `${name}, ${height.line} above the ${height.over}`,
-              height.distance,
-              height.over === 'desk' ? offered.overDesk : offered.overFloor,
-            ),
-          ]
+        ? ofRange(
+            { kind: 'screen', name, workstation },
+            height.line,
+            `${name}, ${height.line} above the ${height.over}`,
+            height.distance,
+            height.over === 'desk' ? offered.overDesk : offered.overFloor,
+          )
         : [],
     ),
   ].map((held) => ({ ...held, id: `${held.id} ${workstation}`, workstation }));
@@ -234,8 +236,13 @@ type Bounds = readonly [Millimetres, Millimetres];
 /** Less than this between the ends of a range would be no range. */
 const NARROWEST: Millimetres = 5;
 
-function ofRange(piece: PieceRef, property: string, { value, origin }: Given<Range>, [low, high]: Bounds): Held[] {
-  const called = `${piece.kind} ${piece.name}`;
+function ofRange(
+  piece: PieceRef,
+  property: string,
+  called: string,
+  { value, origin }: Given<Range>,
+  [low, high]: Bounds,
+): Held[] {
   const { min, max } = value;
   const end = (says: string, now: number, bounds: Bounds, part: number) =>
     one(piece, property, says, { value: now, origin, isDefault: false }, bounds, part);

@@ -24,6 +24,7 @@ desk Left { width 60in  depth 30in  height 40in }
 desk Right { width 60in  depth 30in  height 1000mm..1100mm }
 stool Tall { seat 28in..33in  foot-ring 15in below seat }
 monitor Cues { diagonal 22in }
+monitor Prompts { diagonal 17in }
 rack Power { units 8  width 20in  depth 18in  under Left at 2in }
 place Left, Right in a row at 10ft, 62in
 workstation Sound {
@@ -32,7 +33,10 @@ workstation Sound {
   control Faders { setback 2in } // as on the old desk
   monitor Cues { setback 20in  bottom 5in above desk }
 }
-workstation Words { desk Right   monitor Cues { setback 20in   bottom 5in above desk   turn 20deg right } }
+workstation Words {
+  desk Right   monitor Cues { setback 20in   bottom 5in above desk   turn 20deg right }
+  monitor Prompts { setback 20in   top 400mm..500mm above desk }
+}
 `;
 
 async function read(text = hall) {
@@ -64,6 +68,14 @@ describe('a number is written', () => {
     ],
     ['a drop', [['foot-ring 0 seat Tall Sound', 14 * INCH]], ['foot-ring 14in below seat']],
     ['the height of a screen', [['bottom 0 screen Cues Sound', 6.6 * INCH]], ['bottom 6 1/2in above desk']],
+    [
+      'the reach of an arm',
+      [
+        ['top 0 screen Prompts Words', 300],
+        ['top 1 screen Prompts Words', 512],
+      ],
+      ['top 300mm..510mm above desk'],
+    ],
     [
       'a place, both lengths in one',
       [

@@ -51,7 +51,7 @@ function readScreen(sheet: Sheet & { readonly holder: Screen }, main: Given<bool
 
 function readHeight(sheet: Sheet): ScreenHeight | undefined {
   for (const line of ['bottom', 'centre', 'top'] as const) {
-    const distance = sheet.length(line);
+    const distance = sheet.range(line);
     const meaning = sheet.meaning(line)?.meaning;
     if (distance && meaning?.is === 'length')
       return { line, over: meaning.from === 'floor' ? 'floor' : 'desk', distance };

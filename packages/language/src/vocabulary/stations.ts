@@ -1,9 +1,9 @@
 import { type BlockEntry, flag, length, name, names, someWords, weight, words } from './entries.js';
 
 const line = (which: string) => ({
-  shape: length(0, 5000, { from: ['desk', 'floor'] }),
+  shape: length(0, 5000, { from: ['desk', 'floor'], range: 'allowed' }),
   slot: 'the height of the screen',
-  says: `The height of the ${which} of the picture, above the desk unless it says \`above floor\`.`,
+  says: `The height of the ${which} of the picture, above the desk unless it says \`above floor\`. A range means an arm, on which each sets it to their own eyes.`,
 });
 
 export const stationEntries: readonly BlockEntry[] = [

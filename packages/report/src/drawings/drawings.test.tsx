@@ -16,7 +16,7 @@ import { DrawingSvg } from './svg.js';
 import { readDrawing, type DrawnPiece } from './testing/read-drawing.js';
 
 const [sound, words] = larkfieldBooth.workstations as [Booth['workstations'][0], Booth['workstations'][0]];
-const height = { line: 'bottom', over: 'desk', distance: said(4 * INCH) } as const;
+const height = { line: 'bottom', over: 'desk', distance: exactly(4 * INCH) } as const;
 
 /** Larkfield Hall with its screens at a height, a stage of a width and a wall behind that is too near. */
 const booth: Booth = {

@@ -72,10 +72,12 @@ export function ringShapes({ seat, body }: SideSketch): readonly Shape[] {
   ];
 }
 
-export function screenShapes({ top, bottom, main }: SideScreen): readonly Shape[] {
+/** Its face, and on an arm how low and high that goes. */
+export function screenShapes({ top, centre, bottom, reach, main }: SideScreen): readonly Shape[] {
   const face = [
     { x: bottom.x, y: bottom.z },
     { x: top.x, y: top.z },
   ];
-  return [line(face, 'thick', ...(main ? [] : (['soft'] as const)))];
+  const arm = reach ? [line(stroke(centre.x, reach.min, centre.x, reach.max), 'hair', 'dashed')] : [];
+  return [...arm, line(face, 'thick', ...(main ? [] : (['soft'] as const)))];
 }

@@ -83,7 +83,7 @@ function extentOf({ body, desk, seat, screens, skirts }: SideSketch): Extent {
         ...skirts.map(({ x }) => x),
       ) + 60,
     bottom: 0,
-    top: Math.max(body.crown.z, ...screens.map(({ top }) => top.z)) + 60,
+    top: Math.max(body.crown.z, ...screens.map(({ top, reach }) => reach?.max ?? top.z)) + 60,
   };
 }
 

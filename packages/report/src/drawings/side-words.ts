@@ -127,9 +127,10 @@ export function worstSights(sights: readonly StageSight[]): readonly StageSight[
   return [...worst.values()];
 }
 
-export function stageLines({ above, over }: StageSight, { length }: Units): string[] {
-  if (above <= TOLERANCE) return ['seen to its floor'];
-  return [`seen from ${length(above)} above its floor`, ...(over ? [`over ${over.what}`] : [])];
+export function stageLines({ above, over, lowered }: StageSight, { length }: Units): string[] {
+  const arms = lowered.length > 0 ? [`with ${lowered.join(' and ')} lower`] : [];
+  if (above <= TOLERANCE) return ['seen to its floor', ...arms];
+  return [`seen from ${length(above)} above its floor`, ...(over ? [`over ${over.what}`] : []), ...arms];
 }
 
 export function screenLines({ distance, gaze, bearing }: SideScreen, { length }: Units): string[] {

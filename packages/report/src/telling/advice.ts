@@ -159,7 +159,7 @@ function givenOf(
       const { screens } = workstations.find(({ name }) => name === workstation)!;
       const { line, over, distance } = screens.find(({ monitor }) => monitor.name === of)!.height!;
       const edge = { bottom: 'Bottom edge', centre: 'Middle', top: 'Top edge' }[line];
-      return { part: `${edge} of ${of}, above the ${over}`, now: length(distance.value) };
+      return { part: `${edge} of ${of}, above the ${over}`, now: range(distance.value) };
     }
   }
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, Desk, ScreenUse } from '../../booth.js';
-import { aBooth, aDesk, anOperator, aPlacement, aStation, given } from '../../testing/booths.js';
+import { aBooth, aDesk, anOperator, aPlacement, aStation, given, fixed, range } from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aMonitorOf, aScreenAt } from '../../testing/floor.js';
 import { told } from '../../testing/told.js';
@@ -87,7 +87,7 @@ describe('screens-fit-desk: against the desk’s ends and edges', () => {
     ['its lower edge 1 mm within the upper edge of the other is allowed', 400 - 1, 'pass'],
     ['2 mm are not', 400 - 2, 'fail'],
   ])('one over the other: %s', (_, bottom, verdict) => {
-    const above = aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(bottom) } });
+    const above = aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: fixed(bottom) } });
     expect(judge([aScreenAt('A', 500, 500), above]).verdict).toBe(verdict);
   });
 
@@ -120,13 +120,31 @@ describe('screens-fit-desk: against each other', () => {
     [
       'one above the other',
       aScreenAt('A', 500, 500),
-      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(400) } }),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: fixed(400) } }),
       undefined,
     ],
     [
       'one above the other, 50 too low',
       aScreenAt('A', 500, 500),
-      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: given(350) } }),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: fixed(350) } }),
+      500,
+    ],
+    [
+      'one over the other on an arm, as low as it goes',
+      aScreenAt('A', 500, 500),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: range(400, 600) } }),
+      undefined,
+    ],
+    [
+      'one over the other on an arm that goes lower',
+      aScreenAt('A', 500, 500),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: range(350, 600) } }),
+      500,
+    ],
+    [
+      'one that stands and one under it on an arm that goes higher',
+      aScreenAt('A', 500, 500, { height: { line: 'bottom', over: 'desk', distance: range(10, 250) } }),
+      aScreenAt('B', 500, 500, { height: { line: 'bottom', over: 'desk', distance: fixed(400) } }),
       500,
     ],
   ])('%s', (_, first, second, overlap) => {

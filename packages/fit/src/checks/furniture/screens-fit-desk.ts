@@ -3,7 +3,8 @@ import type { Desk, PlanPoint, Polygon } from '../../booth.js';
 import { distanceBetween, penetration, pointIn, spanAlong, type Frame } from '../../layout/polygon.js';
 import { exactVerdict } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
-import { linesOf, viewsAt, type View } from '../../scene/viewing.js';
+import { linesOf } from '../../scene/screen-lines.js';
+import { isAdjustable, viewsAt, type View } from '../../scene/viewing.js';
 import { missing, type Station, placeAlong, stationsAt } from '../../stations/station.js';
 import { radians, TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
@@ -123,13 +124,13 @@ function stood(station: Station, desk: Desk, view: View): Stood {
       along + side * Math.cos(facing) + back * Math.sin(facing),
       away - side * Math.sin(facing) + back * Math.cos(facing),
     );
-  const { top, bottom } = linesOf(view, desk.height?.value.min ?? 0);
+  const height = desk.height?.value.min ?? 0;
   return {
     view,
     face: [at(-half, 0), at(half, 0)],
     body: [at(-half, 0), at(half, 0), at(half, BODY), at(-half, BODY)],
-    low: bottom,
-    high: top,
+    low: linesOf(view, height, 'lowest').bottom,
+    high: linesOf(view, height, 'highest').top,
   };
 }
 
@@ -175,7 +176,8 @@ function pastEdges(scene: Scene, desk: Desk, { view, face }: Stood, { depth }: S
   const by = Math.max(far, near);
   if (by <= TOLERANCE) return [];
   const middle = (face[0]!.y + face[1]!.y) / 2;
-  const held = view.use.rating !== undefined || (middle >= -TOLERANCE && middle <= depth + TOLERANCE);
+  const onArm = view.use.rating !== undefined || isAdjustable(view);
+  const held = onArm || (middle >= -TOLERANCE && middle <= depth + TOLERANCE);
   const fact =
     far >= near
       ? say`${view.name} reaches ${scene.length(by)} over the far edge of ${desk.name}.`

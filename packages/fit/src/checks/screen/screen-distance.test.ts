@@ -9,6 +9,7 @@ import {
   aStation,
   byDefault,
   given,
+  fixed,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
@@ -115,7 +116,7 @@ describe('screen-distance: eye to the middle, preferred 500..1000, outer at leas
   it('an adjustable desk, set 75 mm below the elbow, takes what stands on it along', () => {
     const desks = [aDesk('Left', [900, 1100])];
     const screen = aScreen('Cues', 600, 'bottom', 0, {
-      height: { line: 'bottom', over: 'desk', distance: given(100) },
+      height: { line: 'bottom', over: 'desk', distance: fixed(100) },
     });
     const findings = findingsOf(
       looking(screen, { postures: byDefault(['stand'] as const) }, { desks }),
@@ -127,7 +128,7 @@ describe('screen-distance: eye to the middle, preferred 500..1000, outer at leas
 });
 
 function centreOverDesk(distance: number): Partial<ScreenUse> {
-  return { height: { line: 'centre', over: 'desk', distance: given(distance) } };
+  return { height: { line: 'centre', over: 'desk', distance: fixed(distance) } };
 }
 
 it.each([

@@ -2,7 +2,8 @@ import { typeLength } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
 import type { Scene } from '../../scene/scene.js';
 import { risesAt } from '../../scene/screen-angles.js';
-import { distanceTo, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
+import { linesFor, shareOver } from '../../scene/screen-lines.js';
+import { distanceTo, type Eyes, type View } from '../../scene/viewing.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { sizeDown, sizeUp } from '../sizes.js';
@@ -54,7 +55,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       scene,
       (what) => say`Cannot say how far the eye is from ${what}.`,
       (eyes, view) => {
-        const distance = distanceTo(view, linesOf(view, eyes.desk).centre, eyes.eye);
+        const distance = distanceTo(view, linesFor(view, eyes).centre, eyes.eye);
         const within = (least: Millimetres, most: Millimetres) =>
           shareOver(eyes, view, risesAt(view, { min: least - TOLERANCE, max: most + TOLERANCE }));
         const share = within(NEAREST, FARTHEST);

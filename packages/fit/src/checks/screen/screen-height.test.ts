@@ -13,9 +13,11 @@ import {
   byDefault,
   given,
   nowhere,
+  fixed,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
+import type { Range } from '../../units.js';
 import { outside } from '../../testing/outside.js';
 import { told } from '../../testing/told.js';
 
@@ -220,7 +222,7 @@ describe('screen-height: what a reader is told', () => {
   });
 
   it('above a desk', () => {
-    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'top', over: 'desk', distance: given(700) } })))
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'top', over: 'desk', distance: fixed(700) } })))
       .toMatchInlineSnapshot(`
         "marginal, monitor Cues, Noor, stand
         For Noor standing, Cues stands badly: its top edge is 11° above eye level, so the head tips back. Lower Cues to top 475 mm above the desk: suits Noor standing.
@@ -231,7 +233,7 @@ describe('screen-height: what a reader is told', () => {
         do Lower Cues to top 475 mm above the desk: suits Noor standing | workstations.Sound.screens.0.height.distance := 475mm
         default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
       `);
-    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'bottom', over: 'desk', distance: given(500) } })))
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'bottom', over: 'desk', distance: fixed(500) } })))
       .toMatchInlineSnapshot(`
         "marginal, monitor Cues, Noor, stand
         For Noor standing, Cues stands badly: its top edge is 17° above eye level, so the head tips back. Lower Cues to bottom 175 mm above the desk: suits Noor standing.
@@ -242,7 +244,7 @@ describe('screen-height: what a reader is told', () => {
         do Lower Cues to bottom 175 mm above the desk: suits Noor standing | workstations.Sound.screens.0.height.distance := 175mm
         default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
       `);
-    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'centre', over: 'desk', distance: given(700) } })))
+    expect(tell(aScreen('Cues', 1000, 'top', 1, { height: { line: 'centre', over: 'desk', distance: fixed(700) } })))
       .toMatchInlineSnapshot(`
         "marginal, monitor Cues, Noor, stand
         For Noor standing, Cues stands badly: its top edge is 19° above eye level, so the head tips back. Lower Cues to centre 325 mm above the desk: suits Noor standing.
@@ -271,22 +273,22 @@ describe('screen-height: what a reader is told', () => {
       ),
     ).toMatchInlineSnapshot(`
       "marginal, monitor Cues, Noor, stand
-      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits everyone who looks at it. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
+      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
       = top 18°, middle 6°, bottom −6° from eye level
       : 18.05 against 0 deg, margin -18.05, shares 0 and 1
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.Noor: what is known of Noor
-      weigh Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits everyone who looks at it
+      weigh Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1260mm..1670mm
       do Lower Cues to centre 1270 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1270mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
 
       marginal, monitor Cues, Tobias, stand
-      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits everyone who looks at it. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
+      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
       = top −13°, middle −24°, bottom −33° from eye level
       : -33.07 against -33 deg, margin -0.07, shares 0.55 and 1
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.Tobias: what is known of Tobias
-      weigh Put Cues on an arm that each sets to centre 1270 mm to 1655 mm above the floor: suits everyone who looks at it
+      weigh Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1260mm..1670mm
       do Raise Cues to centre 1655 mm above the floor: suits Tobias standing | workstations.Sound.screens.0.height.distance := 1655mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
@@ -302,11 +304,16 @@ describe('screen-height: what a reader is told', () => {
   });
 });
 
+/** Somebody whose eye stands so high, in shoes of 25. */
+function withEye(eye: number) {
+  return aMeasuredOperator(`P${eye}`, wholeBody({ standingEyeHeight: eye - 25 }));
+}
+
 describe('screen-height: one height for several', () => {
   /** Eyes so high, 1000 from a screen 300 high: its top edge suits an eye from 349 below it (its bottom edge 33° down) up to it. */
   const lookedAtBy = (top: number, ...eyes: readonly number[]) =>
     looking(aScreen('Cues', 1000, 'top', top), {
-      operators: eyes.map((eye) => aMeasuredOperator(`P${eye}`, wholeBody({ standingEyeHeight: eye - 25 }))),
+      operators: eyes.map(withEye),
       workstations: [
         aStation(
           'Sound',
@@ -341,12 +348,12 @@ describe('screen-height: one height for several', () => {
   it('eyes too far apart for one height: an arm, and each their own where nobody loses by it', () => {
     expect(told(lookedAtBy(1880, 1500, 1900), 'screen-height')).toMatchInlineSnapshot(`
       "fail, monitor Cues, P1500, stand
-      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Put Cues on an arm that each sets to top 1475 mm to 1875 mm above the floor: suits everyone who looks at it.
+      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Put Cues on an arm that each sets to top 1475 to 1875 mm above the floor: suits everyone who looks at it.
       = top 21°, middle 13°, bottom 5° from eye level
       : 20.81 against 20 deg, margin -0.81, shares 0 and 0
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.P1500: what is known of P1500
-      weigh Put Cues on an arm that each sets to top 1475 mm to 1875 mm above the floor: suits everyone who looks at it
+      weigh Put Cues on an arm that each sets to top 1475 to 1875 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1475mm..1875mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
 
       pass, monitor Cues, P1900, stand
@@ -358,17 +365,20 @@ describe('screen-height: one height for several', () => {
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
     // Where it suits neither nobody loses by either.
+    const arm = [expect.stringContaining('on an arm'), '1475mm..1875mm', false];
     expect(offered(2000, 1500, 1900)).toEqual([
+      ['P1500', ...arm],
       ['P1500', expect.stringContaining('suits P1500 standing'), '1475mm', true],
+      ['P1900', ...arm],
       ['P1900', expect.stringContaining('suits P1900 standing'), '1875mm', true],
     ]);
   });
 
   it.each<[string, readonly [number, ...number[]], string | undefined]>([
     // P1500 sees a top edge well from 1151 to 1500, P1900 from 1551 to 1900; best is 26 below the eye.
-    ['two whose heights do not meet', [1880, 1500, 1900], '1475 mm to 1875 mm'],
-    ['and one between them', [1880, 1500, 1700, 1900], '1475 mm to 1875 mm'],
-    ['whoever is highest or lowest counts', [1880, 1500, 2000, 1900], '1475 mm to 1975 mm'],
+    ['two whose heights do not meet', [1880, 1500, 1900], '1475 to 1875 mm'],
+    ['and one between them', [1880, 1500, 1700, 1900], '1475 to 1875 mm'],
+    ['whoever is highest or lowest counts', [1880, 1500, 2000, 1900], '1475 to 1975 mm'],
     ['none where one height suits all', [1900, 1500, 1845], undefined],
     ['none for one person', [1900, 1500], undefined],
   ])('an arm for eyes too far apart: %s', (_, args, range) => {
@@ -393,7 +403,7 @@ describe('screen-height: one height for several', () => {
 
   it('nor where it would have to reach below the desk', () => {
     const at = (bottom: number) => {
-      const height = { line: 'bottom', over: 'desk', distance: given(bottom) } as const;
+      const height = { line: 'bottom', over: 'desk', distance: fixed(bottom) } as const;
       const screen = aScreen('Cues', 1000, 'bottom', bottom, { height });
       const booth = lookedAtBy(1880, 1250, 1800);
       const workstations = booth.workstations.map((station) => ({ ...station, screens: [screen] }));
@@ -402,16 +412,28 @@ describe('screen-height: one height for several', () => {
     const onDesk = (height: number) =>
       findingsOf({ ...at(300), desks: [aDesk('Left', height)] }, 'screen-height')[0]!.message;
     // 10° below eyes 250 over the desk is 76 too low for half of a screen 300 high; over a desk 100 lower it is 24 above.
-    expect(onDesk(900)).toContain('Put Cues on an arm that each sets to bottom 25 mm to 575 mm above the desk');
+    expect(onDesk(900)).toContain('Put Cues on an arm that each sets to bottom 25 to 575 mm above the desk');
     expect(onDesk(1000)).not.toContain('arm');
   });
 
-  it('no arm is told of for a crowd, of which only the mean is looked at', () => {
-    const booth = lookedAtBy(1880, 1500, 1900);
-    const [station] = booth.workstations;
-    const people = [...station!.people, { name: 'Helpers', origin: nowhere }];
-    const crowded = { ...booth, crowds: [aCrowd('Helpers', 0.5)], workstations: [{ ...station!, people }] };
-    for (const { message } of findingsOf(crowded, 'screen-height')) expect(message).not.toContain('arm');
+  it('no arm for a crowd beside somebody whom one height suits; beside others whom none suits the arm is for the crowd too', () => {
+    const messages = (...eyes: readonly number[]) => {
+      const booth = lookedAtBy(1880, ...eyes);
+      const [station] = booth.workstations;
+      const people = [...station!.people, { name: 'Helpers', origin: nowhere }];
+      const crowded = { ...booth, crowds: [aCrowd('Helpers', 0.5)], workstations: [{ ...station!, people }] };
+      return findingsOf(crowded, 'screen-height')
+        .filter(({ verdict }) => verdict !== 'pass')
+        .map(({ message }) => message);
+    };
+    for (const message of messages(1500)) expect(message).not.toContain('arm');
+    // Of the crowd the shortest set it lower than P1600 would, and the tallest lower than P2000.
+    for (const message of messages(1600, 2000)) {
+      const [, from, to] = /on an arm that each sets to top (\d+) to (\d+) mm above/.exec(message)!;
+      expect(Number(from)).toBeLessThan(1575);
+      expect(Number(to)).toBe(1975);
+    }
+    expect(messages(1600, 2000).length).toBeGreaterThan(1);
   });
 
   it('the reach that is told of an arm has a height for each', () => {
@@ -421,7 +443,7 @@ describe('screen-height: one height for several', () => {
       fc.property(eyes, (all) => {
         const people = [...new Set(all)];
         const { message } = findingsOf(lookedAtBy(2300, ...people), 'screen-height')[0]!;
-        const [, from, to] = /to top (\d+) mm to (\d+) mm above/.exec(message) ?? [];
+        const [, from, to] = /to top (\d+) to (\d+) mm above/.exec(message) ?? [];
         if (from === undefined) return;
         told++;
         for (const eye of people) {
@@ -431,6 +453,46 @@ describe('screen-height: one height for several', () => {
       }),
     );
     expect(told).toBeGreaterThan(10);
+  });
+
+  it.each([
+    ['an arm in place of a height', 2300, [1500, 1900]],
+    ['an arm in place of a height, of people whose eyes are not known', 2300, ['Noor', 'Tobias']],
+    ['an arm that reaches lower', { min: 1600, max: 1900 }, [1500, 1900]],
+    ['an arm that reaches higher, for people whose eyes are not known', { min: 1300, max: 1400 }, ['Noor', 'Tobias']],
+    ['an arm that reaches farther, for a crowd', { min: 1500, max: 1520 }, ['Helpers']],
+  ] as const)('suits everyone once it is taken: %s', (_, top, people) => {
+    const at = (height: number | Range) => {
+      const screens = [aScreen('Cues', 1000, 'top', height)];
+      const eyes: readonly (number | string)[] = people;
+      return aBooth({
+        operators: [
+          ...eyes.flatMap((eye) => (typeof eye === 'number' ? [withEye(eye)] : [])),
+          anOperator('Noor', { stature: 1500 }, 'female'),
+          anOperator('Tobias', { stature: 1960 }, 'male'),
+        ],
+        crowds: [aCrowd('Helpers', 0.5)],
+        desks: [aDesk('Left', 1000)],
+        monitors: [aMonitor('Cues')],
+        workstations: [
+          aStation(
+            'Sound',
+            'Left',
+            undefined,
+            people.map((one) => (typeof one === 'number' ? `P${one}` : one)),
+            {
+              screens,
+            },
+          ),
+        ],
+      });
+    };
+    const before = findingsOf(at(top), 'screen-height');
+    expect(before.map(({ verdict }) => verdict)).not.toEqual(people.map(() => 'pass'));
+    const arm = before.flatMap(({ remedies }) => remedies).find(({ title }) => title.includes('arm'))!;
+    const [, min, max] = /^(\d+)mm\.\.(\d+)mm$/.exec(arm.changes[0]!.text)!;
+    const after = findingsOf(at({ min: Number(min), max: Number(max) }), 'screen-height');
+    expect(after.map(({ verdict, remedies }) => [verdict, remedies])).toEqual(people.map(() => ['pass', []]));
   });
 
   it('offers nothing where it stands at the best height already and eyes differ', () => {

@@ -1,11 +1,14 @@
-import type { ScreenHeight } from '../../booth.js';
 import type { Remedy } from '../../assessment.js';
-import { buyingStep, formatAngle, listOf, typeLength, effectOf } from '../../format.js';
+import { buyingStep, formatAngle, formatRange, listOf, typeLength, effectOf } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { anglesOf, bearableRises, goodRises, shiftsFor, SLACK, type Angles } from '../../scene/screen-angles.js';
-import { eyesAt, shareOver, type Eyes, type View } from '../../scene/viewing.js';
+import { bearableRises, goodRises, heightsFor, SLACK } from '../../scene/screen-angles.js';
+import { quantileOf } from '../../bodies/people.js';
+import { anglesOf, shareOver, type Angles } from '../../scene/screen-lines.js';
+import { placeOfScreen } from '../../scene/screen-place.js';
+import { eyesAt, isAdjustable, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
-import type { Station } from '../../stations/station.js';
+import type { Person, Station } from '../../stations/station.js';
+import type { Millimetres, Share } from '../../units.js';
 import type { Check } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';
@@ -15,7 +18,9 @@ export const screenHeight: Check = {
   group: 'screen',
   title: 'Screen height',
   question: 'Is the screen at a good height for the eye?',
-  computes: 'Elevation of the screen’s top edge, middle and bottom edge, seen from the eye.',
+  computes:
+    'Elevation of the screen’s top edge, middle and bottom edge, seen from the eye. ' +
+    'A screen on an arm is where each sets it, as near to the best angle as the arm reaches.',
   limits:
     'Preferred: top edge at or below eye level, middle 0 to 30° below (best 15° seated, 10° standing), bottom at most 33° below. ' +
     'Outer: top at most 20° above, bottom at most 60° below.',
@@ -61,7 +66,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
       scene,
       (what) => say`Cannot say how high the eye looks at ${what}.`,
       (eyes, view) => {
-        const angles = anglesOf(view, eyes.desk, eyes.eye);
+        const angles = anglesOf(view, eyes);
         const share = shareOver(eyes, view, [goodRises(view)]);
         const shareAtLimit = shareOver(eyes, view, [bearableRises(view)]);
         const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
@@ -103,6 +108,7 @@ function decisive(angles: Angles, outer: boolean): { value: number; limit: numbe
 /** An arm, where no one height suits everyone: then no height is offered by which somebody loses. */
 function changesFor(scene: Scene, eyes: Eyes, view: View): Remedy[] {
   const arm = armFor(scene, eyes.station, view);
+  if (isAdjustable(view)) return arm ? [arm] : [];
   const heights = remediesOf(scene, eyes, view);
   return arm ? [arm, ...heights.filter(({ safe }) => safe)] : heights;
 }
@@ -110,60 +116,88 @@ function changesFor(scene: Scene, eyes: Eyes, view: View): Remedy[] {
 /** One height for everyone who looks at the screen there; if there is none, the height for these eyes, and who loses by it. */
 function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
   const { line, over, distance } = view.use.height!;
+  const now = distance.value.max;
   const everyone = eyesAt(scene, eyes.station);
   const fits = (one: Eyes, height: number) => {
-    const { lowest, highest } = shiftsFor(view, one);
-    const shift = height - distance.value;
-    return shift >= lowest - 1 && shift <= highest + 1;
+    const { lowest, highest } = heightsFor(view, one);
+    return height >= lowest - 1 && height <= highest + 1;
   };
   const step = buyingStep(scene.booth.show);
   const within = (all: readonly Eyes[]) => {
-    const shifts = all.map((one) => shiftsFor(view, one));
-    const low = Math.max(...shifts.map(({ lowest }) => lowest));
-    const high = Math.min(...shifts.map(({ highest }) => highest));
-    const ideal = shifts.reduce((sum, one) => sum + one.ideal, 0) / shifts.length;
+    const heights = all.map((one) => heightsFor(view, one));
+    const low = Math.max(...heights.map(({ lowest }) => lowest));
+    const high = Math.min(...heights.map(({ highest }) => highest));
+    const ideal = heights.reduce((sum, one) => sum + one.ideal, 0) / heights.length;
     if (low > high) return undefined;
-    const height = Math.round((distance.value + Math.min(high, Math.max(low, ideal))) / step) * step;
+    const height = Math.round(Math.min(high, Math.max(low, ideal)) / step) * step;
     return all.every((one) => fits(one, height)) ? height : undefined;
   };
   const height = within(everyone) ?? within([eyes]);
-  if (height === undefined || !distance.origin || Math.abs(height - distance.value) < 1) return [];
+  if (height === undefined || !distance.origin || Math.abs(height - now) < 1) return [];
   const suited = everyone.filter((one) => fits(one, height));
-  const lost = everyone.filter((one) => fits(one, distance.value) && !suited.includes(one));
-  const place = placeOf(line, over, scene.length(height));
+  const lost = everyone.filter((one) => fits(one, now) && !suited.includes(one));
+  const place = placeOfScreen(line, over, scene.length(height));
   const effect = effectOf(suited.map(whoLooks), lost.map(whoLooks));
   return [
     {
       title:
-        height < distance.value
-          ? say`Lower ${view.name} to ${place}: ${effect}`
-          : say`Raise ${view.name} to ${place}: ${effect}`,
+        height < now ? say`Lower ${view.name} to ${place}: ${effect}` : say`Raise ${view.name} to ${place}: ${effect}`,
       changes: [{ origin: distance.origin, text: typeLength(height, scene.booth.show) }],
       safe: lost.length === 0,
     },
   ];
 }
 
-/** Where no one height suits all who look at the screen there: between what heights they would set it on an arm. The file cannot say that yet. */
+/** Where no one height suits all who look at the screen there, or the arm does not reach so far: between what heights they would set it. */
 function armFor(scene: Scene, station: Station, view: View): Remedy | undefined {
   const { line, over, distance } = view.use.height!;
   const everyone = eyesAt(scene, station);
-  // Of a crowd only the mean body is known here, which says nothing of how far its tall and short reach.
-  if (everyone.some(({ person }) => person.kind === 'crowd')) return undefined;
-  const shifts = everyone.map((eyes) => shiftsFor(view, eyes));
-  if (shifts.some(({ lowest, highest }) => lowest > highest)) return undefined;
-  if (Math.max(...shifts.map(({ lowest }) => lowest)) <= Math.min(...shifts.map(({ highest }) => highest)) + 1)
-    return undefined;
+  const isOnOne = isAdjustable(view);
+  if (everyone.map((eyes) => heightsFor(view, eyes)).some(({ lowest, highest }) => lowest > highest)) return undefined;
+  if (!isOnOne && oneSuits(view, everyone)) return undefined;
   const step = buyingStep(scene.booth.show);
-  const heights = shifts.map(({ lowest, highest, ideal }) => {
-    return Math.round((distance.value + Math.min(highest, Math.max(lowest, ideal))) / step) * step;
-  });
-  const [least, most] = [Math.min(...heights), Math.max(...heights)];
-  if (least < 0) return undefined;
-  const place = placeOf(line, over, say`${scene.length(least)} to ${scene.length(most)}`);
-  const title = say`Put ${view.name} on an arm that each sets to ${place}: suits everyone who looks at it`;
-  return { title, changes: [], safe: false };
+  const set = everyone.flatMap((eyes) => idealEnds(view, eyes)).map((height) => Math.round(height / step) * step);
+  const reach = isOnOne ? [distance.value.min, distance.value.max] : [];
+  const [least, most] = [Math.min(...set, ...reach), Math.max(...set, ...reach)];
+  if (least < 0 || least === most) return undefined;
+  const place = placeOfScreen(line, over, formatRange({ min: least, max: most }, scene.booth.show));
+  const { show } = scene.booth;
+  return {
+    title: isOnOne
+      ? say`Take an arm for ${view.name} that each sets to ${place}: suits everyone who looks at it`
+      : say`Put ${view.name} on an arm that each sets to ${place}: suits everyone who looks at it`,
+    changes: distance.origin
+      ? [{ origin: distance.origin, text: `${typeLength(least, show)}..${typeLength(most, show)}` }]
+      : [],
+    safe: false,
+  };
 }
+
+/** Whether one height suits all who are known: of a crowd the mean body does not tell. */
+function oneSuits(view: View, everyone: readonly Eyes[]): boolean {
+  const known = everyone.filter(({ person }) => person.kind === 'operator').map((eyes) => heightsFor(view, eyes));
+  return Math.max(...known.map(({ lowest }) => lowest)) <= Math.min(...known.map(({ highest }) => highest)) + 1;
+}
+
+/** The lowest and the highest of the heights that as many set as must be served, of all that one body may be. */
+function idealEnds(view: View, { posture, person, all, desk, eye }: Eyes): readonly Millimetres[] {
+  const isOverDesk = view.use.height!.over === 'desk';
+  const mean = isOverDesk ? eye - desk : eye;
+  const { ideal } = heightsFor(view, { posture, eye, desk });
+  return spread(person, isOverDesk ? all.overDesk : all.eye).map((height) => ideal + height - mean);
+}
+
+/** Between what heights as many eyes are as must be served, the lowest and the highest left out; the same for every screen there. */
+function spread({ people, wanted }: Person, heights: Float64Array): readonly Millimetres[] {
+  const known = spreads.get(heights);
+  if (known?.wanted === wanted) return known.ends;
+  const left = (1 - wanted) / 2;
+  const ends = [left, 1 - left].map((share) => quantileOf(people, heights, share));
+  spreads.set(heights, { wanted, ends });
+  return ends;
+}
+
+const spreads = new WeakMap<Float64Array, { readonly wanted: Share; readonly ends: readonly Millimetres[] }>();
 
 function sentence(view: View, eyes: Eyes, angles: Angles): string {
   const faults = [
@@ -177,17 +211,6 @@ function sentence(view: View, eyes: Eyes, angles: Angles): string {
   return faults.length > 0
     ? say`For ${who}, ${view.name} stands badly: ${what}, so the neck bends.`
     : say`For ${who}, ${view.name} stands badly: ${what}, and eye heights differ.`;
-}
-
-function placeOf(line: ScreenHeight['line'], over: ScreenHeight['over'], height: string): string {
-  switch (line) {
-    case 'bottom':
-      return over === 'desk' ? say`bottom ${height} above the desk` : say`bottom ${height} above the floor`;
-    case 'centre':
-      return over === 'desk' ? say`centre ${height} above the desk` : say`centre ${height} above the floor`;
-    case 'top':
-      return over === 'desk' ? say`top ${height} above the desk` : say`top ${height} above the floor`;
-  }
 }
 
 function below(angle: number): string {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, ScreenUse } from '../../booth.js';
-import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given } from '../../testing/booths.js';
+import { aBooth, aDesk, aMeasuredOperator, anOperator, aStation, given, fixed } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { aMonitor, aScreen } from '../../testing/screens.js';
 import { outside } from '../../testing/outside.js';
@@ -122,7 +122,7 @@ describe('screen-tilt: the face within 20° of square to the line of sight, or w
 
   it('an eye that is not measured gives a share', () => {
     const operators = [anOperator('Noor', { stature: 1650 }, 'female')];
-    const finding = judge(20, { height: { line: 'centre', over: 'floor', distance: given(1190) } }, { operators });
+    const finding = judge(20, { height: { line: 'centre', over: 'floor', distance: fixed(1190) } }, { operators });
     expect(finding.verdict).toBe('marginal');
     expect(finding.share).toBeGreaterThan(0.1);
     expect(finding.share).toBeLessThan(0.9);

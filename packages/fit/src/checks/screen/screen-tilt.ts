@@ -1,7 +1,8 @@
 import { formatAngle } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { faceOf, squareRises } from '../../scene/screen-angles.js';
-import { elevation, eyesAt, linesOf, shareOver, type Eyes, type View } from '../../scene/viewing.js';
+import { linesFor, shareOver } from '../../scene/screen-lines.js';
+import { elevation, eyesAt, type Eyes, type View } from '../../scene/viewing.js';
 import { degrees, radians, type Degrees, type Millimetres } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
@@ -61,7 +62,7 @@ workstation Sound { desk Left  chair Low  operators Noor  monitor Cues { setback
 };
 
 function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft {
-  const measured = fromSquare(view, rise(view, eyes.desk, eyes.eye));
+  const measured = fromSquare(view, rise(view, eyes));
   const share = shareOver(eyes, view, squareRises(view, SQUARE + SLACK));
   const shareAtLimit = shareOver(eyes, view, squareRises(view, ASLANT + SLACK));
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
@@ -84,8 +85,8 @@ function judge(eyes: Eyes, view: View, everyone: readonly Eyes[]): FindingDraft 
 }
 
 /** How far the eye stands above the middle of the screen, as an angle seen from there. */
-function rise(view: View, desk: Millimetres, eye: Millimetres): Degrees {
-  return -elevation(view, linesOf(view, desk).centre, eye);
+function rise(view: View, eyes: Eyes): Degrees {
+  return -elevation(view, linesFor(view, eyes).centre, eyes.eye);
 }
 
 /** The face leans back by the tilt and is swung aside; the eye is level with it or higher by `up`. */
@@ -122,9 +123,9 @@ function advised(
 
 /** The lean midway between all eyes there if it is square enough for each; else the lean for one pair of eyes. */
 function leanFor(eyes: Eyes, view: View, everyone: readonly Eyes[]): { angle: Degrees; suitsAll: boolean } {
-  const rises = everyone.map(({ desk, eye }) => rise(view, desk, eye));
+  const rises = everyone.map((one) => rise(view, one));
   const middle = Math.round((Math.min(...rises) + Math.max(...rises)) / 2);
   if (rises.every((up) => fromSquare({ ...view, tilt: middle }, up) <= SQUARE))
     return { angle: middle, suitsAll: true };
-  return { angle: Math.round(rise(view, eyes.desk, eyes.eye)), suitsAll: false };
+  return { angle: Math.round(rise(view, eyes)), suitsAll: false };
 }

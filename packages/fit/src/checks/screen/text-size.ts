@@ -6,7 +6,8 @@ import { verdictOf } from '../../scene/verdict.js';
 import { keep } from '../../scene/kept.js';
 import { risesAt } from '../../scene/screen-angles.js';
 import type { Scene } from '../../scene/scene.js';
-import { distanceTo, eyesAt, linesOf, shareOver, viewsAt, type Eyes, type View } from '../../scene/viewing.js';
+import { linesFor, shareOver } from '../../scene/screen-lines.js';
+import { distanceTo, eyesAt, viewsAt, type Eyes, type Look, type View } from '../../scene/viewing.js';
 import { missing, type Station } from '../../stations/station.js';
 import type { Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
@@ -99,7 +100,7 @@ function judge(scene: Scene, eyes: Eyes, view: View): FindingDraft {
   const shareAtLimit = within(LEAST);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? LEAST : EASY;
-  const away = distanceOf(view, eyes.eye, eyes.desk);
+  const away = distanceOf(view, eyes);
   const measured = (capital * ARCMINUTES) / away;
   const distance = scene.length(away);
   const [high, angle] = [capital.toFixed(1), (Math.floor(measured * 10) / 10).toFixed(1)];
@@ -134,8 +135,8 @@ function advised(scene: Scene, draft: FindingDraft): FindingDraft {
   };
 }
 
-function distanceOf(view: View, eye: Millimetres, desk: Millimetres): Millimetres {
-  return distanceTo(view, linesOf(view, desk).centre, eye);
+function distanceOf(view: View, eyes: Look): Millimetres {
+  return distanceTo(view, linesFor(view, eyes).centre, eyes.eye);
 }
 
 function capitalOf({ text, diagonal, pixels }: Monitor): Millimetres {
@@ -166,9 +167,9 @@ function farthest(scene: Scene, monitor: Monitor): Millimetres {
 function farthestAt(scene: Scene, station: Station, monitor: string): Millimetres {
   const views = viewsAt(station).views.filter(({ name }) => name === monitor);
   if (views.length === 0) return -Infinity;
-  const distances = eyesAt(scene, station).flatMap(({ person, all }) =>
+  const distances = eyesAt(scene, station).flatMap(({ person, posture, all }) =>
     views.map((view) => {
-      const column = all.eye.map((eye, index) => distanceOf(view, eye, all.desk[index]!));
+      const column = all.eye.map((eye, index) => distanceOf(view, { posture, eye, desk: all.desk[index]! }));
       return quantileOf(person.people, column, person.wanted);
     }),
   );

@@ -13,6 +13,8 @@ import {
   byDefault,
   given,
   nowhere,
+  fixed,
+  range,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
@@ -28,7 +30,7 @@ function screen(bottom: number, parts: Partial<ScreenUse> = {}): ScreenUse {
     monitor: { name: 'Cues', origin: nowhere },
     origin: nowhere,
     setback: given(600),
-    height: { line: 'bottom', over: 'floor', distance: given(bottom) },
+    height: { line: 'bottom', over: 'floor', distance: fixed(bottom) },
     tilt: byDefault(0),
     main: byDefault(true),
     ...parts,
@@ -64,6 +66,55 @@ describe('see-over: similar triangles over one screen', () => {
     const finding = findingOf(hall(eye, [screen(bottom)]), 'see-over');
     expect(finding.verdict).toBe(verdict);
     expect(finding.measured).toBeCloseTo(measured, 0);
+  });
+
+  describe('on an arm', () => {
+    const arm = (min: number, max: number) => {
+      return screen(0, { height: { line: 'centre', over: 'floor', distance: range(min, max) } });
+    };
+
+    it('is set lower for it by the one who looks over it, as far as is good for the eye', () => {
+      // 600 away the best middle of one 300 high is 150 below the eye, its top edge level with it; its bottom edge 33° down is 390 below it, and
+      // then the top edge is 90 below. 45 are enough for the floor.
+      const seen = findingOf(hall(1500, [arm(1000, 1600)]), 'see-over');
+      expect(seen).toMatchObject({ verdict: 'pass', share: 1, shareAtLimit: 1, measured: 0 });
+      expect(seen.assumptions).toContain('Cues is set lower on its arm for it, no lower than is good for the eye');
+      // An arm that does not go so low.
+      expect(findingOf(hall(1500, [arm(1304, 1600)]), 'see-over').verdict).toBe('pass');
+      const held = findingOf(hall(1500, [arm(1315, 1600)]), 'see-over');
+      expect(held.measured).toBeCloseTo(133.3, 0);
+      expect(held.verdict).toBe('marginal');
+      expect(held.assumptions).toContain('Cues is set lower on its arm for it, no lower than is good for the eye');
+    });
+
+    it('is not said to be lowered where it need not be, and not lowered farther than is good for the eye', () => {
+      const low = findingOf(hall(1500, [arm(1000, 1300)]), 'see-over');
+      expect(low.verdict).toBe('pass');
+      expect(low.assumptions!.join()).not.toContain('arm');
+      // One 900 high has no good height so near, so it stays as for reading.
+      const monitors = [
+        { name: 'Cues', origin: nowhere, diagonal: given(1500), aspect: byDefault({ across: 4, down: 3 }) },
+      ];
+      const large = findingOf(hall(1500, [arm(600, 1600)], {}, { monitors }), 'see-over');
+      expect(large.verdict).toBe('fail');
+      expect(large.assumptions!.join()).not.toContain('arm');
+    });
+
+    it('of another workstation counts raised as high as it goes', () => {
+      const other = (reach: ScreenUse) => {
+        const [sound] = hall(1500, []).workstations;
+        const words = aStation('Words', 'Left', undefined, [], { at: given(750), screens: [reach] });
+        return findingOf(hall(1500, [], {}, { workstations: [sound!, words] }), 'see-over').measured;
+      };
+      expect(other(arm(1000, 1350))).toBeCloseTo(600, 0);
+      expect(other(arm(1000, 1360))).toBeCloseTo(733.3, 0);
+    });
+
+    it('is not lowered for good by a remedy: who looks over it can set it so', () => {
+      const { message, remedies } = findingOf(hall(1500, [arm(1340, 1600)]), 'see-over');
+      expect(message).toContain('Lower Cues by 35 mm');
+      expect(remedies.map(({ changes }) => changes)).toEqual([[]]);
+    });
   });
 
   it('names the obstacle that decides and a remedy that works when it is taken', () => {
@@ -203,7 +254,7 @@ describe('see-over: what a reader is told', () => {
       granted nobody sits or stands between booth and stage
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge"
     `);
-    expect(tell(1200, [screen(300, { height: { line: 'bottom', over: 'desk', distance: given(1) } })]))
+    expect(tell(1200, [screen(300, { height: { line: 'bottom', over: 'desk', distance: fixed(1) } })]))
       .toMatchInlineSnapshot(`
       "fail, workstation Sound, Noor, stand
       Noor standing sees the left of the stage only from 1647 mm above its floor: Cues hides the rest. Move Cues 400 mm aside, out of the line, or use a smaller screen.

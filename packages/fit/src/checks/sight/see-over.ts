@@ -4,7 +4,7 @@ import type { Scene } from '../../scene/scene.js';
 import { eyePlace, partOfStage, type Obstacle } from '../../scene/sight.js';
 import { stageLines, type StageLine, type StageLines } from '../../scene/stage-lines.js';
 import { verdictOf } from '../../scene/verdict.js';
-import { eyesAt, lacksEyes, shareOfEyes, type Eyes } from '../../scene/viewing.js';
+import { eyesAt, isAdjustable, lacksEyes, shareOfEyes, type Eyes } from '../../scene/viewing.js';
 import { missing, type Station } from '../../stations/station.js';
 import { TOLERANCE, type Millimetres } from '../../units.js';
 import { cannotSay } from '../cannot-say.js';
@@ -22,7 +22,7 @@ export const seeOver: Check = {
     'What is the lowest point of the stage that each operator sees over screens, racks and the people in front?',
   computes:
     'A straight line from the eye over every obstacle that stands before each of nine points of the stage’s front edge; the highest ' +
-    'of those lines where it meets the edge, above the stage floor.',
+    'of those lines where it meets the edge, above the stage floor. A screen of their own on an arm is set as low as is good for the eye.',
   limits:
     'Preferred: the stage floor. Outer: 900 mm above it, a standing performer’s waist. People in front who stand at times count as 1800 mm high.',
   sources: [
@@ -98,15 +98,14 @@ function lacksOf(scene: Scene, station: Station): Missing | undefined {
 function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   const sight = stageLines(scene, eyes.station)!;
   const { targets, lines } = sight;
-  const measured = sight.highest(eyes.eye, eyes.desk);
-  const decides = lines.find((line) => sight.above(line, eyes.eye, eyes.desk) === measured);
-  const key = JSON.stringify([
-    sight.floor,
-    sight.stage,
-    lines.map(({ at, obstacle }) => [at, obstacle.top, obstacle.onDesk, sight.top(obstacle, -1) - obstacle.top]),
-  ]);
-  const share = shareOfEyes(eyes, (eye, desk) => sight.highest(eye, desk) <= TOLERANCE, `floor ${key}`);
-  const shareAtLimit = shareOfEyes(eyes, (eye, desk) => sight.highest(eye, desk) <= WAIST + TOLERANCE, `waist ${key}`);
+  const measured = sight.highest(eyes);
+  const decides = lines.find((line) => sight.above(line, eyes) === measured);
+  const key = JSON.stringify([sight.floor, sight.stage, lines.map((line) => [line.at, heightOf(sight, line, eyes)])]);
+  const { posture } = eyes;
+  const within = (most: Millimetres) => (eye: Millimetres, desk: Millimetres) =>
+    sight.highest({ posture, eye, desk }) <= most + TOLERANCE;
+  const share = shareOfEyes(eyes, within(0), `floor ${key}`);
+  const shareAtLimit = shareOfEyes(eyes, within(WAIST), `waist ${key}`);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
   const limit = verdict === 'fail' ? WAIST : 0;
   const remedies = verdict === 'pass' || !decides ? [] : remediesOf(scene, eyes, decides, sight);
@@ -140,8 +139,14 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
       ? [{ origin: decides.obstacle.origin, message: say`${decides.obstacle.what} decides` }]
       : [],
     remedies,
-    assumptions: assumptionsOf(scene),
+    assumptions: [...loweredFor(sight, eyes), ...assumptionsOf(scene)],
   };
+}
+
+/** What the height of a line's obstacle rests on besides the eyes of one posture. */
+function heightOf({ top }: StageLines, { obstacle }: StageLine, eyes: Eyes): unknown {
+  const { view, onDesk } = obstacle;
+  return view && obstacle.owner === eyes.station ? [view.centre, view.half, view.level, onDesk] : top(obstacle, eyes);
 }
 
 function hides(who: string, many: boolean, part: string, from: string, { what, plural }: Obstacle): string {
@@ -162,10 +167,10 @@ function remediesOf(
 ): Remedy[] {
   const z = eyes.eye + floor;
   const allowed = z + (stage - z) * at;
-  const lower = top(obstacle, eyes.desk) - allowed;
+  const lower = top(obstacle, eyes) - allowed;
   const given = obstacle.view?.use.height?.distance;
   if (given) {
-    const value = given.value - lower - 3;
+    const value = given.value.max - lower - 3;
     const text = typeLength(value, scene.booth.show);
     const aside = obstacle.view.size.width;
     return [
@@ -174,7 +179,7 @@ function remediesOf(
           value > 0 || obstacle.view.use.height.line !== 'bottom'
             ? say`Lower ${obstacle.what} by ${scene.length(lower)}, or move it ${scene.length(aside)} aside, out of the line`
             : say`Move ${obstacle.what} ${scene.length(aside)} aside, out of the line, or use a smaller screen`,
-        changes: value > 0 && given.origin ? [{ origin: given.origin, text }] : [],
+        changes: value > 0 && given.origin && !isAdjustable(obstacle.view) ? [{ origin: given.origin, text }] : [],
         safe: false,
       },
     ];
@@ -191,6 +196,12 @@ function remediesOf(
 
 /** Above it a platform needs guards (IBC 1015.2), and is more than a hall would build for a booth. */
 const HIGHEST_PLATFORM: Millimetres = 30 * 25.4;
+
+function loweredFor(sight: StageLines, eyes: Eyes): readonly string[] {
+  return sight
+    .lowered(eyes)
+    .map((screen) => say`${screen} is set lower on its arm for it, no lower than is good for the eye`);
+}
 
 function assumptionsOf(scene: Scene): readonly string[] {
   const { seating, stage } = scene.booth.room!;

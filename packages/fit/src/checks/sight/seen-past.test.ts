@@ -10,6 +10,7 @@ import {
   aStation,
   given,
   nowhere,
+  fixed,
 } from '../../testing/booths.js';
 import { findingOf, findingsOf, wholeBody } from '../../testing/findings.js';
 import { outside } from '../../testing/outside.js';
@@ -141,7 +142,7 @@ describe('seen-past: the ways out that it names', () => {
 describe('seen-past: what a reader is told', () => {
   const tell = (...args: Parameters<typeof hall>) => told(hall(...args), 'seen-past');
   const watchers = hall(1, 'sit').room!.watchers;
-  const screen = aScreen('Cues', 500, 'bottom', 1, { height: { line: 'bottom', over: 'desk', distance: given(100) } });
+  const screen = aScreen('Cues', 500, 'bottom', 1, { height: { line: 'bottom', over: 'desk', distance: fixed(100) } });
   const screened = {
     monitors: [aMonitor('Cues')],
     workstations: [aStation('Sound', 'Left', undefined, ['Noor'], { screens: [screen] })],

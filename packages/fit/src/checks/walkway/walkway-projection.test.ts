@@ -1,6 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, Projection, ScreenUse } from '../../booth.js';
-import { aBooth, aDesk, anOperator, aPlacement, aRoom, aStation, given, nowhere } from '../../testing/booths.js';
+import {
+  aBooth,
+  aDesk,
+  anOperator,
+  aPlacement,
+  aRoom,
+  aStation,
+  given,
+  nowhere,
+  fixed,
+  range,
+} from '../../testing/booths.js';
 import { findingOf, findingsOf } from '../../testing/findings.js';
 import { aMonitorOf, aScreenAt, aWalkway } from '../../testing/floor.js';
 import { outside } from '../../testing/outside.js';
@@ -129,8 +140,18 @@ describe('walkway-projection: at most 4 in between 27 and 80 in high', () => {
     expect(judge([], [aScreenAt('Cues', 100, 400)], side).measured).toBeCloseTo(150, 6);
   });
 
+  it('a screen on an arm hangs as low as that goes', () => {
+    const arm = (min: number) => {
+      const height = { line: 'bottom', over: 'desk', distance: range(min, 1500) } as const;
+      return judge([], [aScreenAt('Cues', 750, 900, { height })]);
+    };
+    // Over a desk 1000 high: what sticks out counts up to 2032.
+    expect(arm(1033).verdict).toBe('pass');
+    expect(arm(1032)).toMatchObject({ verdict: 'fail' });
+  });
+
   it('a screen on a raised platform hangs that much higher', () => {
-    const screen = aScreenAt('Cues', 750, 900, { height: { line: 'bottom', over: 'desk', distance: given(950) } });
+    const screen = aScreenAt('Cues', 750, 900, { height: { line: 'bottom', over: 'desk', distance: fixed(950) } });
     expect(judge([], [screen])).toMatchObject({ verdict: 'fail' });
     const riser = {
       name: 'Riser',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Booth, LimitProfile, Walkway } from '../../booth.js';
-import { aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given, nowhere } from '../../testing/booths.js';
+import { aDesk, anOperator, aPlacement, aRoom, aSeat, aStation, given, nowhere, fixed } from '../../testing/booths.js';
 import { aColumn, aMonitorOf, aPlatform, aRack, aScreenAt, aWalkway, aWheelchairSpace } from '../../testing/floor.js';
 import { findingOf } from '../../testing/findings.js';
 import { bare, behind } from '../../testing/walkways.js';
@@ -269,7 +269,7 @@ describe('walkway-width: what stands in the way', () => {
     const front = aWalkway('Front', ['booth', 'stage'], { serves: given(20) });
     const screens = (height: number) => {
       const screen = aScreenAt('Cues', 750, 1000, {
-        height: { line: 'bottom', over: 'floor', distance: given(height) },
+        height: { line: 'bottom', over: 'floor', distance: fixed(height) },
       });
       return bare(placements, front, {
         room: aRoom(10_000, 20_000, { stage }),
