@@ -76,6 +76,11 @@ describe('faults of the text', () => {
     ['booth "H { }', 'open-text', [['Close the quote', 'booth "H" { }']]],
     ['desk A { width 60inx }', 'unknown-unit', [['Change to 60in', 'desk A { width 60in }']]],
     ["desk A { width 5'4 }", 'malformed-number', [[`Change to 5'4"`, `desk A { width 5'4" }`]]],
+    [
+      'workstation A { monitor B { top 14in .. 4in above floor } }',
+      'range-reversed',
+      [['Change to 4in..14in', 'workstation A { monitor B { top 4in..14in above floor } }']],
+    ],
     ['desk A { height 44in..37in }', 'range-reversed', [['Change to 37in..44in', 'desk A { height 37in..44in }']]],
     [
       'operator A { body man }',

@@ -1,9 +1,19 @@
-import { type DisplayUnit, formatLength, INCH, listOf, type Millimetres, type Range, say } from '@boothwright/fit';
+import {
+  type DisplayUnit,
+  formatLength,
+  INCH,
+  listOf,
+  type Millimetres,
+  type Range as LengthRange,
+  say,
+} from '@boothwright/fit';
 import type { Quantity as QuantityNode } from '../generated/ast.js';
 import { parseQuantity, type Quantity } from '../quantity/quantity.js';
 import type { LengthShape } from '../vocabulary/entries.js';
+import type { Range } from 'vscode-languageserver-types';
 import { reportMalformed } from './malformed.js';
 import { type Reading, report } from './reading.js';
+import { partOf } from '../syntax/tree.js';
 import { called } from './words.js';
 
 /** The length or the range that a quantity says; nothing if it says neither or says it wrongly. */
@@ -13,7 +23,7 @@ export function readLength(
   shape: LengthShape,
   node: QuantityNode,
   reading: Reading,
-): Range | undefined {
+): LengthRange | undefined {
   const min = readBound(key, example, shape, node, 'text', reading);
   if (!node.range) {
     if (shape.range === 'wanted' && min !== undefined)
@@ -41,14 +51,16 @@ export function readRange(
   readUpper: () => number | undefined,
 ): { readonly min: number; readonly max: number } | undefined {
   if (node.upper === undefined) {
-    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${example}.`);
+    report(reading, 'missing-value', node, say`This range needs an upper end, such as ${lengthIn(example)}.`);
     return undefined;
   }
   const max = readUpper();
   if (min === undefined || max === undefined) return undefined;
   if (min <= max) return { min, max };
   const turned = `${node.upper}..${node.text}`;
-  report(reading, 'range-reversed', node, say`This range is upside down: write ${turned}.`, [turned], whole(node));
+  const message = say`This range is upside down: write ${turned}.`;
+  const { text, range } = endsOf(node);
+  reading.report({ code: 'range-reversed', message, range, data: { text, suggestions: [turned] } });
   return undefined;
 }
 
@@ -174,6 +186,14 @@ function reportCurly(
   report(reading, 'curly-quotes', node, say`These marks are curly quotes: write ${straight}.`, [straight], text, part);
 }
 
-function whole(node: QuantityNode): string {
-  return node.$cstNode?.text ?? node.text;
+/** An example without the words around it: ‘4in’ of ‘4in above desk’. */
+function lengthIn(example: string): string {
+  return example.replace(/ (?:above|below|forward|back) ?.*$/, '');
+}
+
+/** A range from its lower to its upper end, without the words around it. */
+function endsOf(node: QuantityNode): { readonly text: string; readonly range: Range } {
+  const [first, last] = [partOf(node, 'text')!, partOf(node, 'upper')!];
+  const text = node.$cstNode!.text.slice(first.offset - node.$cstNode!.offset, last.end - node.$cstNode!.offset);
+  return { text, range: { start: first.range.start, end: last.range.end } };
 }

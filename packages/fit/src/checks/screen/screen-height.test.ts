@@ -365,7 +365,7 @@ describe('screen-height: one height for several', () => {
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
     // Where it suits neither nobody loses by either.
-    const arm = [expect.stringContaining('on an arm'), '1475mm..1875mm', false];
+    const arm: readonly unknown[] = [expect.stringContaining('on an arm'), '1475mm..1875mm', false];
     expect(offered(2000, 1500, 1900)).toEqual([
       ['P1500', ...arm],
       ['P1500', expect.stringContaining('suits P1500 standing'), '1475mm', true],

@@ -3,7 +3,7 @@ import { verdictOf } from '../../scene/verdict.js';
 import { faceOf, squareRises } from '../../scene/screen-angles.js';
 import { linesFor, shareOver } from '../../scene/screen-lines.js';
 import { elevation, eyesAt, type Eyes, type View } from '../../scene/viewing.js';
-import { degrees, radians, type Degrees, type Millimetres } from '../../units.js';
+import { degrees, radians, type Degrees } from '../../units.js';
 import type { Check, FindingDraft } from '../check.js';
 import { aboutView, eachView, whoLooks } from './each-view.js';
 import { say } from '../../words/say.js';

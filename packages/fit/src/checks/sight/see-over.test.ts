@@ -90,14 +90,14 @@ describe('see-over: similar triangles over one screen', () => {
     it('is not said to be lowered where it need not be, and not lowered farther than is good for the eye', () => {
       const low = findingOf(hall(1500, [arm(1000, 1300)]), 'see-over');
       expect(low.verdict).toBe('pass');
-      expect(low.assumptions!.join()).not.toContain('arm');
+      expect(low.assumptions.join()).not.toContain('arm');
       // One 900 high has no good height so near, so it stays as for reading.
       const monitors = [
         { name: 'Cues', origin: nowhere, diagonal: given(1500), aspect: byDefault({ across: 4, down: 3 }) },
       ];
       const large = findingOf(hall(1500, [arm(600, 1600)], {}, { monitors }), 'see-over');
       expect(large.verdict).toBe('fail');
-      expect(large.assumptions!.join()).not.toContain('arm');
+      expect(large.assumptions.join()).not.toContain('arm');
     });
 
     it('of another workstation counts raised as high as it goes', () => {
