@@ -190,7 +190,7 @@ workstation Sound {
         screens: [
           {
             monitor: { name: 'Cues' },
-            height: { line: 'centre', over: 'floor', distance: given(355.6) },
+            height: { line: 'centre', over: 'floor', distance: given({ min: 355.6, max: 355.6 }) },
             turn: given(-25),
             tilt: given(-10),
             main: usual(true),
@@ -219,13 +219,17 @@ workstation Sound {
 
   test('have one main screen: the first, or the one that is marked', async () => {
     const { workstations } = await read(`${known}
-workstation A { monitor Cues { }  monitor Lyrics { bottom 3in } }
+workstation A { monitor Cues { }  monitor Lyrics { bottom 3in..12in } }
 workstation B { monitor Cues { }  monitor Lyrics { main } }`);
     expect(workstations.map(({ screens }) => screens.map(({ main }) => main))).toEqual([
       [usual(true), usual(false)],
       [usual(false), given(true)],
     ]);
-    expect(workstations[0]!.screens[1]!.height).toMatchObject({ line: 'bottom', over: 'desk', distance: given(76.2) });
+    expect(workstations[0]!.screens[1]!.height).toMatchObject({
+      line: 'bottom',
+      over: 'desk',
+      distance: given({ min: 76.2, max: 304.8 }),
+    });
   });
 
   test('leave out what is not known or of the wrong kind', async () => {
