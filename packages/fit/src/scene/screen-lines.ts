@@ -17,10 +17,10 @@ export function linesFor(view: View, eyes: Look): Lines {
     : linesOf(view, eyes.desk, 'lowest');
 }
 
-/** The same as low as it is still good for these eyes, so that they see over it; where no height is, as for reading. */
+/** One on an arm as low as it is still good for these eyes, so that they see over it; where no height is, as for reading. */
 export function loweredLines(view: View, eyes: Look): Lines {
   const { min, max } = goodRises(view, 0);
-  return min > max || !isAdjustable(view) ? linesFor(view, eyes) : linesUnder(view, eyes, max);
+  return min > max ? linesFor(view, eyes) : linesUnder(view, eyes, max);
 }
 
 /** The eye as high over its middle as may be wanted, or as near to that as the arm goes. */

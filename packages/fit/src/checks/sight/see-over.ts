@@ -102,8 +102,12 @@ function judge(scene: Scene, eyes: Eyes): FindingDraft | undefined {
   const decides = lines.find((line) => sight.above(line, eyes) === measured);
   const key = JSON.stringify([sight.floor, sight.stage, lines.map((line) => [line.at, heightOf(sight, line, eyes)])]);
   const { posture } = eyes;
-  const within = (most: Millimetres) => (eye: Millimetres, desk: Millimetres) =>
-    sight.highest({ posture, eye, desk }) <= most + TOLERANCE;
+  const look = { posture, eye: 0, desk: 0 };
+  const within = (most: Millimetres) => (eye: Millimetres, desk: Millimetres) => {
+    look.eye = eye;
+    look.desk = desk;
+    return sight.highest(look) <= most + TOLERANCE;
+  };
   const share = shareOfEyes(eyes, within(0), `floor ${key}`);
   const shareAtLimit = shareOfEyes(eyes, within(WAIST), `waist ${key}`);
   const verdict = verdictOf(share, shareAtLimit, eyes.person.wanted);
