@@ -273,22 +273,22 @@ describe('screen-height: what a reader is told', () => {
       ),
     ).toMatchInlineSnapshot(`
       "marginal, monitor Cues, Noor, stand
-      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
+      For Noor standing, Cues stands badly: its top edge is 18° above eye level, so the head tips back. Put Cues on an arm that each sets to centre 1255 to 1675 mm above the floor: suits everyone who looks at it. Lower Cues to centre 1270 mm above the floor: suits Noor standing.
       = top 18°, middle 6°, bottom −6° from eye level
       : 18.05 against 0 deg, margin -18.05, shares 0 and 1
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.Noor: what is known of Noor
-      weigh Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1260mm..1670mm
+      weigh Put Cues on an arm that each sets to centre 1255 to 1675 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1255mm..1675mm
       do Lower Cues to centre 1270 mm above the floor: suits Noor standing | workstations.Sound.screens.0.height.distance := 1270mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
 
       marginal, monitor Cues, Tobias, stand
-      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
+      For Tobias standing, Cues stands badly: its top edge is 13° below eye level, close to the limit, and eye heights differ. Put Cues on an arm that each sets to centre 1255 to 1675 mm above the floor: suits everyone who looks at it. Raise Cues to centre 1655 mm above the floor: suits Tobias standing.
       = top −13°, middle −24°, bottom −33° from eye level
       : -33.07 against -33 deg, margin -0.07, shares 0.55 and 1
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.Tobias: what is known of Tobias
-      weigh Put Cues on an arm that each sets to centre 1260 to 1670 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1260mm..1670mm
+      weigh Put Cues on an arm that each sets to centre 1255 to 1675 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1255mm..1675mm
       do Raise Cues to centre 1655 mm above the floor: suits Tobias standing | workstations.Sound.screens.0.height.distance := 1655mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
@@ -348,12 +348,12 @@ describe('screen-height: one height for several', () => {
   it('eyes too far apart for one height: an arm, and each their own where nobody loses by it', () => {
     expect(told(lookedAtBy(1880, 1500, 1900), 'screen-height')).toMatchInlineSnapshot(`
       "fail, monitor Cues, P1500, stand
-      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Put Cues on an arm that each sets to top 1475 to 1875 mm above the floor: suits everyone who looks at it.
+      For P1500 standing, Cues stands badly: its top edge is 21° above eye level, so the head tips back. Put Cues on an arm that each sets to top 1470 to 1875 mm above the floor: suits everyone who looks at it.
       = top 21°, middle 13°, bottom 5° from eye level
       : 20.81 against 20 deg, margin -0.81, shares 0 and 0
       at workstations.Sound.screens.0.height.distance, by Panero & Zelnik 1979, 9.1 and 9.2
       see operators.P1500: what is known of P1500
-      weigh Put Cues on an arm that each sets to top 1475 to 1875 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1475mm..1875mm
+      weigh Put Cues on an arm that each sets to top 1470 to 1875 mm above the floor: suits everyone who looks at it | workstations.Sound.screens.0.height.distance := 1470mm..1875mm
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°
 
       pass, monitor Cues, P1900, stand
@@ -365,7 +365,7 @@ describe('screen-height: one height for several', () => {
       default shoes of 25 mm; eyes and shoulders 0 mm over the desk’s edge; a picture of 4:3; a screen that leans back 0°"
     `);
     // Where it suits neither nobody loses by either.
-    const arm: readonly unknown[] = [expect.stringContaining('on an arm'), '1475mm..1875mm', false];
+    const arm: readonly unknown[] = [expect.stringContaining('on an arm'), '1470mm..1875mm', false];
     expect(offered(2000, 1500, 1900)).toEqual([
       ['P1500', ...arm],
       ['P1500', expect.stringContaining('suits P1500 standing'), '1475mm', true],
@@ -376,9 +376,9 @@ describe('screen-height: one height for several', () => {
 
   it.each<[string, readonly [number, ...number[]], string | undefined]>([
     // P1500 sees a top edge well from 1151 to 1500, P1900 from 1551 to 1900; best is 26 below the eye.
-    ['two whose heights do not meet', [1880, 1500, 1900], '1475 to 1875 mm'],
-    ['and one between them', [1880, 1500, 1700, 1900], '1475 to 1875 mm'],
-    ['whoever is highest or lowest counts', [1880, 1500, 2000, 1900], '1475 to 1975 mm'],
+    ['two whose heights do not meet', [1880, 1500, 1900], '1470 to 1875 mm'],
+    ['and one between them', [1880, 1500, 1700, 1900], '1470 to 1875 mm'],
+    ['whoever is highest or lowest counts', [1880, 1500, 2000, 1900], '1470 to 1975 mm'],
     ['none where one height suits all', [1900, 1500, 1845], undefined],
     ['none for one person', [1900, 1500], undefined],
   ])('an arm for eyes too far apart: %s', (_, args, range) => {
@@ -412,7 +412,7 @@ describe('screen-height: one height for several', () => {
     const onDesk = (height: number) =>
       findingsOf({ ...at(300), desks: [aDesk('Left', height)] }, 'screen-height')[0]!.message;
     // 10° below eyes 250 over the desk is 76 too low for half of a screen 300 high; over a desk 100 lower it is 24 above.
-    expect(onDesk(900)).toContain('Put Cues on an arm that each sets to bottom 25 to 575 mm above the desk');
+    expect(onDesk(900)).toContain('Put Cues on an arm that each sets to bottom 20 to 575 mm above the desk');
     expect(onDesk(1000)).not.toContain('arm');
   });
 
@@ -459,51 +459,55 @@ describe('screen-height: one height for several', () => {
   it.each([
     ['an arm in place of a height', 2300, [1500, 1900]],
     ['an arm in place of a height, of people whose eyes are not known', 2300, ['Noor', 'Tobias']],
+    ['an arm in place of a height, so near that the top edge is level with the eye', 2300, [1503, 1899], 'floor', 500],
     ['an arm that reaches lower', { min: 1600, max: 1900 }, [1500, 1900]],
     ['an arm that reaches higher, for people whose eyes are not known', { min: 1300, max: 1400 }, ['Noor', 'Tobias']],
     ['an arm that reaches farther, for a crowd', { min: 1500, max: 1520 }, ['Helpers']],
     ['an arm that reaches farther, for a crowd, over a desk that moves', { min: 640, max: 650 }, ['Helpers'], 'desk'],
-  ] as const)('suits everyone once it is taken: %s', (_, top, people, said = undefined) => {
-    const over = said ?? 'floor';
-    const at = (height: number | Range) => {
-      const distance = typeof height === 'number' ? fixed(height) : given(height);
-      const screens = [aScreen('Cues', 1000, 'top', 0, { height: { line: 'top', over, distance } })];
-      const eyes: readonly (number | string)[] = people;
-      return aBooth({
-        operators: [
-          ...eyes.flatMap((eye) => (typeof eye === 'number' ? [withEye(eye)] : [])),
-          anOperator('Noor', { stature: 1500 }, 'female'),
-          anOperator('Tobias', { stature: 1960 }, 'male'),
-        ],
-        crowds: [aCrowd('Helpers', 0.5)],
-        desks: [aDesk('Left', over === 'desk' ? [900, 1000] : 1000)],
-        monitors: [aMonitor('Cues')],
-        workstations: [
-          aStation(
-            'Sound',
-            'Left',
-            undefined,
-            people.map((one) => (typeof one === 'number' ? `P${one}` : one)),
-            {
-              screens,
-            },
-          ),
-        ],
-      });
-    };
-    const before = findingsOf(at(top), 'screen-height');
-    expect(before.map(({ verdict }) => verdict)).not.toEqual(people.map(() => 'pass'));
-    const arm = before.flatMap(({ remedies }) => remedies).find(({ title }) => title.includes('arm'))!;
-    const [, min, max] = /^(\d+)mm\.\.(\d+)mm$/.exec(arm.changes[0]!.text)!;
-    if (typeof top !== 'number') {
-      // The arm that is there is as long as it is: another reaches farther, and no fixed height is offered in its place.
-      expect(Number(min)).toBeLessThanOrEqual(top.min);
-      expect(Number(max)).toBeGreaterThanOrEqual(top.max);
-      expect(before.flatMap(({ remedies }) => remedies).every(({ title }) => title.includes('arm'))).toBe(true);
-    }
-    const after = findingsOf(at({ min: Number(min), max: Number(max) }), 'screen-height');
-    expect(after.map(({ verdict, remedies }) => [verdict, remedies])).toEqual(people.map(() => ['pass', []]));
-  });
+  ] as const)(
+    'suits everyone once it is taken: %s',
+    (_, top, people, said = undefined, near: number | undefined = undefined) => {
+      const [over, setback] = [said ?? 'floor', near ?? 1000];
+      const at = (height: number | Range) => {
+        const distance = typeof height === 'number' ? fixed(height) : given(height);
+        const screens = [aScreen('Cues', setback, 'top', 0, { height: { line: 'top', over, distance } })];
+        const eyes: readonly (number | string)[] = people;
+        return aBooth({
+          operators: [
+            ...eyes.flatMap((eye) => (typeof eye === 'number' ? [withEye(eye)] : [])),
+            anOperator('Noor', { stature: 1500 }, 'female'),
+            anOperator('Tobias', { stature: 1960 }, 'male'),
+          ],
+          crowds: [aCrowd('Helpers', 0.5)],
+          desks: [aDesk('Left', over === 'desk' ? [900, 1000] : 1000)],
+          monitors: [aMonitor('Cues')],
+          workstations: [
+            aStation(
+              'Sound',
+              'Left',
+              undefined,
+              people.map((one) => (typeof one === 'number' ? `P${one}` : one)),
+              {
+                screens,
+              },
+            ),
+          ],
+        });
+      };
+      const before = findingsOf(at(top), 'screen-height');
+      expect(before.map(({ verdict }) => verdict)).not.toEqual(people.map(() => 'pass'));
+      const arm = before.flatMap(({ remedies }) => remedies).find(({ title }) => title.includes('arm'))!;
+      const [, min, max] = /^(\d+)mm\.\.(\d+)mm$/.exec(arm.changes[0]!.text)!;
+      if (typeof top !== 'number') {
+        // The arm that is there is as long as it is: another reaches farther, and no fixed height is offered in its place.
+        expect(Number(min)).toBeLessThanOrEqual(top.min);
+        expect(Number(max)).toBeGreaterThanOrEqual(top.max);
+        expect(before.flatMap(({ remedies }) => remedies).every(({ title }) => title.includes('arm'))).toBe(true);
+      }
+      const after = findingsOf(at({ min: Number(min), max: Number(max) }), 'screen-height');
+      expect(after.map(({ verdict, remedies }) => [verdict, remedies])).toEqual(people.map(() => ['pass', []]));
+    },
+  );
 
   it('offers nothing where it stands at the best height already and eyes differ', () => {
     // 360 high at 600: from the eye down to 30 below it all is well, and people of one stature differ by more.

@@ -152,18 +152,19 @@ function remediesOf(scene: Scene, eyes: Eyes, view: View): Remedy[] {
 function armFor(scene: Scene, station: Station, view: View): Remedy | undefined {
   const { line, over, distance } = view.use.height!;
   const everyone = eyesAt(scene, station);
-  const isOnOne = isAdjustable(view);
+  const isOnArm = isAdjustable(view);
   if (everyone.map((eyes) => heightsFor(view, eyes)).some(({ lowest, highest }) => lowest > highest)) return undefined;
-  if (!isOnOne && oneSuits(view, everyone)) return undefined;
+  if (!isOnArm && oneSuits(view, everyone)) return undefined;
   const step = buyingStep(scene.booth.show);
-  const set = everyone.flatMap((eyes) => idealEnds(view, eyes)).map((height) => Math.round(height / step) * step);
-  const reach = isOnOne ? [distance.value.min, distance.value.max] : [];
-  const [least, most] = [Math.min(...set, ...reach), Math.max(...set, ...reach)];
-  if (least < 0 || least === most) return undefined;
+  const set = everyone.flatMap((eyes) => idealEnds(view, eyes));
+  const reach = isOnArm ? distance.value : { min: Infinity, max: -Infinity };
+  const least = Math.min(reach.min, Math.floor(Math.min(...set) / step + 1e-6) * step);
+  const most = Math.max(reach.max, Math.ceil(Math.max(...set) / step - 1e-6) * step);
+  if (least < 0) return undefined;
   const place = placeOfScreen(line, over, formatRange({ min: least, max: most }, scene.booth.show));
   const { show } = scene.booth;
   return {
-    title: isOnOne
+    title: isOnArm
       ? say`Take an arm for ${view.name} that each sets to ${place}: suits everyone who looks at it`
       : say`Put ${view.name} on an arm that each sets to ${place}: suits everyone who looks at it`,
     changes: distance.origin
