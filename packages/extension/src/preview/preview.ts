@@ -49,7 +49,7 @@ export class Preview implements Disposable {
   /** The last drawing, from the question to the answer, in milliseconds. */
   private took = 0;
   /** What a click led to, to be shown again if the editor hears of the click itself only afterwards. */
-  private ledTo: { readonly show: () => Thenable<unknown>; readonly until: number } | undefined;
+  private ledTo: { readonly show: () => Thenable<unknown>; until: number } | undefined;
   private isReady = false;
   private readonly unsent: ToPage[] = [];
 
@@ -164,9 +164,12 @@ export class Preview implements Disposable {
         viewColumn: shown?.viewColumn ?? beside?.viewColumn ?? ViewColumn.One,
         selection: new Range(start.line, start.character, end.line, end.character),
       });
-    this.ledTo = { show, until: Infinity };
-    await show();
-    this.ledTo = { show, until: performance.now() + LATE_FOCUS };
+    const ledTo = (this.ledTo = { show, until: Infinity });
+    try {
+      await show();
+    } finally {
+      ledTo.until = performance.now() + LATE_FOCUS;
+    }
   }
 
   /** The editor looks four times a second where the keyboard is, and then makes the panel the active one; the text has to be it. */
