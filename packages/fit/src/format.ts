@@ -49,6 +49,11 @@ export function typeLength(length: Millimetres, unit: DisplayUnit): string {
   return `${Number((length / 10).toFixed(1))}cm`;
 }
 
+/** An adjustable length as it would be typed: `26in..33 1/2in`. */
+export function typeRange({ min, max }: Range, unit: DisplayUnit): string {
+  return `${typeLength(min, unit)}..${typeLength(max, unit)}`;
+}
+
 /** The steps in which people buy and cut, in their unit: a quarter inch or 5 mm. */
 export function buyingStep(unit: DisplayUnit): Millimetres {
   return unit === 'in' || unit === 'ft' ? INCH / 4 : 5;

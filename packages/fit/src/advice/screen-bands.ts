@@ -2,7 +2,7 @@ import type { HeightBands, PersonBand } from '../assessment.js';
 import { meetAll } from './bands.js';
 import type { Scene } from '../scene/scene.js';
 import { heightsFor } from '../scene/screen-angles.js';
-import { eyesAt, viewsAt, type Eyes, type View } from '../scene/viewing.js';
+import { eyeOver, eyesAt, eyesOver, viewsAt, type Eyes, type View } from '../scene/viewing.js';
 import type { Station } from '../stations/station.js';
 import { TOLERANCE, type Millimetres, type Range } from '../units.js';
 
@@ -65,8 +65,7 @@ function bandOfMost(view: View, eyes: Eyes): Range | undefined {
 }
 
 /** Whether all that moves these eyes over what the screen’s height is measured from was measured. */
-function isSettled(view: View, { all, eye, desk }: Eyes): boolean {
-  const isOverDesk = view.use.height!.over === 'desk';
-  const above = (one: Millimetres, own: Millimetres) => (isOverDesk ? one - own : one);
-  return all.eye.every((one, person) => Math.abs(above(one, all.desk[person]!) - above(eye, desk)) < TOLERANCE);
+function isSettled(view: View, eyes: Eyes): boolean {
+  const mean = eyeOver(view, eyes.eye, eyes.desk);
+  return eyesOver(view, eyes).every((one) => Math.abs(one - mean) < TOLERANCE);
 }

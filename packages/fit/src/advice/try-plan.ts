@@ -1,13 +1,13 @@
 import type { LeftOut, Plan } from '../assessment.js';
 import type { Check } from '../checks/check.js';
-import { typeLength } from '../format.js';
+import { typeLength, typeRange } from '../format.js';
 import { makeScene, type Scene } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf } from '../stations/demand.js';
 import { settingOf } from '../stations/rules.js';
 import { sharesOf } from '../stations/shares.js';
 import { heightsOf, type Person, type Station } from '../stations/station.js';
-import { TOLERANCE, type Millimetres } from '../units.js';
+import { TOLERANCE } from '../units.js';
 import { titleOf } from './plan-words.js';
 import { withSettings, type Setting } from './with-settings.js';
 
@@ -126,6 +126,5 @@ function changeOf(scene: Scene, { part, of, value }: Setting): Plan['changes'][n
         ? seat?.seat?.origin
         : seat?.footRing?.distance.origin;
   if (!origin) return [];
-  const typed = (length: Millimetres) => typeLength(length, show);
-  return [{ origin, text: value.min === value.max ? typed(value.min) : `${typed(value.min)}..${typed(value.max)}` }];
+  return [{ origin, text: value.min === value.max ? typeLength(value.min, show) : typeRange(value, show) }];
 }

@@ -143,6 +143,15 @@ const [tall, short] = [
   aMeasuredOperator('Ines', wholeBody({ standingElbowHeight: 960, sittingElbowHeight: 230, poplitealHeight: 370 })),
 ];
 
+it('a range in place of a height that serves one alone is typed as its title says it', () => {
+  const between = aMeasuredOperator('Noor', wholeBody({ standingElbowHeight: 1065 }));
+  const { findings } = assess(adjustable({ desk: [1010, 1010], people: [tall, between, short] }));
+  const remedies = findings.flatMap((finding) => finding.remedies);
+  const { title, changes } = remedies.find((remedy) => remedy.title.startsWith('No single height'))!;
+  const [, min, max] = /from (\d+) mm to (\d+) mm$/.exec(title)!;
+  expect(changes.map(({ text }) => text)).toEqual([`${min}mm..${max}mm`]);
+});
+
 describe('a range that does not reach far enough', () => {
   it.each<[string, Adjustable, string, string[]]>([
     // An elbow of 1170 in shoes of 25 is 90 above it: a counter is 50 to 100 below (Panero & Zelnik 1979, Table 1; Sanders & McCormick).

@@ -1,6 +1,6 @@
 import type { Remedy } from '../assessment.js';
 import type { Posture } from '../booth.js';
-import { buyingStep, effectOf, inPosture, named, nearestOf, typeLength } from '../format.js';
+import { buyingStep, effectOf, inPosture, named, nearestOf, typeLength, typeRange } from '../format.js';
 import type { Scene, StationRule } from '../scene/scene.js';
 import { verdictOf } from '../scene/verdict.js';
 import { marginIn, valueOf, type Demand } from '../stations/demand.js';
@@ -124,7 +124,7 @@ function widened(scene: Scene, choice: Choice, { range, over }: Adjustable, own:
   return [
     {
       title: say`Make ${choice.label} adjustable from ${min} to ${max}: ${effectOf(names(suited), names(lost))}`,
-      changes: [{ origin: choice.origin, text: typeRange(wide, scene) }],
+      changes: [{ origin: choice.origin, text: typeRange(wide, scene.booth.show) }],
       safe: false,
     },
   ];
@@ -139,10 +139,6 @@ function servingAlone(scene: Scene, choice: Choice, place: Place): Millimetres[]
   const best = bestOf(scene, choice, [place]).value;
   const { heights, merit } = choice.at(place, best);
   return merit(heights).miss <= TOLERANCE ? [best] : [];
-}
-
-function typeRange({ min, max }: Range, { booth }: Scene): string {
-  return `${typeLength(min, booth.show)}..${typeLength(max, booth.show)}`;
 }
 
 /** Whether some check of a place has a worse verdict with the value than it has now. */
@@ -178,7 +174,7 @@ function adjustable(scene: Scene, choice: Choice): Remedy[] {
   return [
     {
       title: say`No single height serves ${named(names(operators))}: make ${choice.label} adjustable from ${scene.length(min)} to ${scene.length(max)}`,
-      changes: [{ origin: choice.origin, text: typeRange({ min, max }, scene) }],
+      changes: [{ origin: choice.origin, text: typeRange({ min, max }, scene.booth.show) }],
       safe: false,
     },
   ];

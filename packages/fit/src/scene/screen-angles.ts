@@ -1,6 +1,6 @@
 import type { Posture } from '../booth.js';
 import { degrees, radians, type Degrees, type Millimetres, type Range } from '../units.js';
-import type { Look, View } from './viewing.js';
+import { eyeOver, type Look, type View } from './viewing.js';
 
 /** Rounding of a drawing, as an angle: 1 mm at arm's length. */
 export const SLACK = 0.1;
@@ -67,7 +67,7 @@ export function heightsFor(
   view: View,
   { eye, desk, posture }: Look,
 ): { readonly lowest: Millimetres; readonly highest: Millimetres; readonly ideal: Millimetres } {
-  const said = (view.use.height!.over === 'desk' ? eye - desk : eye) - view.toCentre;
+  const said = eyeOver(view, eye, desk) - view.toCentre;
   const { min, max } = goodRises(view, 0);
   return { lowest: said - max, highest: said - min, ideal: said - wantedRise(view, posture) };
 }

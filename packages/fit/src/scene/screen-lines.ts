@@ -1,7 +1,7 @@
 import { shareWithin } from '../bodies/people.js';
 import type { Millimetres, Range, Share } from '../units.js';
 import { goodRises, wantedRise } from './screen-angles.js';
-import { elevation, isAdjustable, type Eyes, type Look, type View } from './viewing.js';
+import { elevation, eyesOver, isAdjustable, type Eyes, type Look, type View } from './viewing.js';
 
 /** Heights of a screen's lines above the floor. */
 export interface Lines {
@@ -66,8 +66,7 @@ export function anglesOf(view: View, eyes: Look): Angles {
  * for a while: so each range of rises is one of eyes.
  */
 export function shareOver(eyes: Eyes, view: View, rises: readonly Range[]): Share {
-  const { eye, overDesk } = eyes.all;
-  const column = view.use.height!.over === 'desk' ? overDesk : eye;
+  const column = eyesOver(view, eyes);
   const wanted = wantedRise(view, eyes.posture);
   const { centre } = view;
   return rises.reduce((sum, { min, max }) => {

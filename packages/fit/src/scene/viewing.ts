@@ -231,6 +231,16 @@ export function isAdjustable({ centre }: View): boolean {
   return centre.max > centre.min;
 }
 
+/** How high an eye is over what the file measures a screen's height from. */
+export function eyeOver({ use }: View, eye: Millimetres, desk: Millimetres): Millimetres {
+  return use.height!.over === 'desk' ? eye - desk : eye;
+}
+
+/** The same of everybody that a body may be. */
+export function eyesOver({ use }: View, { all }: Eyes): Float64Array {
+  return use.height!.over === 'desk' ? all.overDesk : all.eye;
+}
+
 /** Elevation of a height seen from the eye: negative is below eye level. */
 export function elevation(view: View, height: Millimetres, eye: Millimetres): Degrees {
   return degrees(Math.atan2(height - eye, view.level));

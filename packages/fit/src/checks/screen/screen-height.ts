@@ -1,11 +1,11 @@
 import type { Remedy } from '../../assessment.js';
-import { buyingStep, formatAngle, formatRange, listOf, typeLength, effectOf } from '../../format.js';
+import { buyingStep, formatAngle, formatRange, listOf, typeLength, typeRange, effectOf } from '../../format.js';
 import { verdictOf } from '../../scene/verdict.js';
 import { bearableRises, goodRises, heightsFor, SLACK } from '../../scene/screen-angles.js';
 import { quantileOf } from '../../bodies/people.js';
 import { anglesOf, shareOver, type Angles } from '../../scene/screen-lines.js';
 import { placeOfScreen } from '../../scene/screen-place.js';
-import { eyesAt, isAdjustable, type Eyes, type View } from '../../scene/viewing.js';
+import { eyeOver, eyesAt, eyesOver, isAdjustable, type Eyes, type View } from '../../scene/viewing.js';
 import type { Scene } from '../../scene/scene.js';
 import type { Person, Station } from '../../stations/station.js';
 import type { Millimetres, Share } from '../../units.js';
@@ -161,15 +161,14 @@ function armFor(scene: Scene, station: Station, view: View): Remedy | undefined 
   const least = Math.min(reach.min, Math.floor(Math.min(...set) / step + 1e-6) * step);
   const most = Math.max(reach.max, Math.ceil(Math.max(...set) / step - 1e-6) * step);
   if (least < 0) return undefined;
-  const place = placeOfScreen(line, over, formatRange({ min: least, max: most }, scene.booth.show));
   const { show } = scene.booth;
+  const told = { min: least, max: most };
+  const place = placeOfScreen(line, over, formatRange(told, show));
   return {
     title: isOnArm
       ? say`Take an arm for ${view.name} that each sets to ${place}: suits everyone who looks at it`
       : say`Put ${view.name} on an arm that each sets to ${place}: suits everyone who looks at it`,
-    changes: distance.origin
-      ? [{ origin: distance.origin, text: `${typeLength(least, show)}..${typeLength(most, show)}` }]
-      : [],
+    changes: distance.origin ? [{ origin: distance.origin, text: typeRange(told, show) }] : [],
     safe: false,
   };
 }
@@ -181,11 +180,9 @@ function oneSuits(view: View, everyone: readonly Eyes[]): boolean {
 }
 
 /** The lowest and the highest of the heights that as many set as must be served, of all that one body may be. */
-function idealEnds(view: View, { posture, person, all, desk, eye }: Eyes): readonly Millimetres[] {
-  const isOverDesk = view.use.height!.over === 'desk';
-  const mean = isOverDesk ? eye - desk : eye;
-  const { ideal } = heightsFor(view, { posture, eye, desk });
-  return spread(person, isOverDesk ? all.overDesk : all.eye).map((height) => ideal + height - mean);
+function idealEnds(view: View, eyes: Eyes): readonly Millimetres[] {
+  const below = heightsFor(view, eyes).ideal - eyeOver(view, eyes.eye, eyes.desk);
+  return spread(eyes.person, eyesOver(view, eyes)).map((height) => height + below);
 }
 
 /** Between what heights as many eyes are as must be served, the lowest and the highest left out; the same for every screen there. */
